@@ -1,0 +1,4 @@
+export * from './result';
+export * from './vec';
+export * from './random';
+export * from './units';
