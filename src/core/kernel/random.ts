@@ -15,7 +15,8 @@ export interface Random {
 
 /** A generator from a whole-number seed; throws when the seed is missing or not finite. */
 export function seededRandom(seed: number): Random {
-  if (!Number.isFinite(seed)) throw new Error(`kernel/seededRandom: seed, got ${seed}, wanted a finite number`);
+  if (!Number.isFinite(seed))
+    throw new Error(`kernel/seededRandom: seed, got ${seed}, wanted a finite number`);
   let state = Math.trunc(seed) >>> 0;
   const next = (): number => {
     state = (state + 0x6d2b79f5) >>> 0;

@@ -61,5 +61,7 @@ export function printFound(value: unknown, limit = 60): string {
 /** Throws a programmer's mistake: `folder/function: what, got, wanted`. */
 export function panic(where: string, what: string, got?: unknown, wanted?: string): never {
   const tail = wanted === undefined ? '' : `, wanted ${wanted}`;
-  throw new Error(got === undefined ? `${where}: ${what}${tail}` : `${where}: ${what}, got ${printFound(got)}${tail}`);
+  throw new Error(
+    got === undefined ? `${where}: ${what}${tail}` : `${where}: ${what}, got ${printFound(got)}${tail}`,
+  );
 }

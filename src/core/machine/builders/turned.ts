@@ -1,0 +1,16 @@
+import { z } from 'zod';
+import { holePattern, nonNegative, station } from './common';
+
+/**
+ * Anything turned about x: shells, heads, tubes, flanges, hubs, rings, stepped shafts, seats, carriers, discs.
+ * A stack of stations joined into one solid, outer edges chamfered, holes bored along x.
+ */
+export const turnedParams = z.strictObject({
+  builder: z.literal('turned'),
+  stations: z.array(station).min(1),
+  chamfer_m: nonNegative.optional(),
+  holes: z.array(holePattern).optional(),
+  /** Cut along its axis in a section and shown whole, as the drawing convention has it for shafts. */
+  shaft: z.boolean().optional(),
+});
+export type TurnedParams = z.infer<typeof turnedParams>;

@@ -1,0 +1,3 @@
+export * from './builders';
+export * from './schema';
+export * from './machine';
