@@ -1,0 +1,3 @@
+export * from './centrifugal';
+export * from './segment';
+export * from './packing';
