@@ -1,0 +1,5 @@
+export * from './state';
+export * from './transient';
+export * from './store';
+export * from './ports';
+export * from './commands';
