@@ -18,7 +18,7 @@ const KEPT = 'drumbench.kept.1';
 /** Readers of the kept text: anything unknown or of the wrong type falls back to the default. */
 function merged<T extends object>(defaults: T, found: unknown): T {
   if (typeof found !== 'object' || found === null) return defaults;
-  const out: Record<string, unknown> = { ...defaults };
+  const out: Record<string, unknown> = { ...(defaults as Record<string, unknown>) };
   for (const [key, standard] of Object.entries(defaults)) {
     const value = (found as Record<string, unknown>)[key];
     if (value === undefined) continue;
@@ -27,7 +27,7 @@ function merged<T extends object>(defaults: T, found: unknown): T {
     if (nullable || (typeof value === typeof standard && value !== null) || (number && value === null))
       out[key] = value;
   }
-  return out as T;
+  return out as unknown as T;
 }
 
 export function createCommands(store: AppStore, ports: Ports) {

@@ -1,0 +1,6 @@
+/** English, put together from one file a subject. */
+import type { Catalogue } from '..';
+import ui from './ui';
+
+const english: Catalogue = { ...ui };
+export default english;

@@ -1,0 +1,4 @@
+/** Words of the interface. */
+export default {
+  'app.name': 'Drumbench',
+} as const;
