@@ -8,7 +8,10 @@ import { holePattern, nonNegative, station } from './common';
 export const turnedParams = z.strictObject({
   builder: z.literal('turned'),
   stations: z.array(station).min(1),
+  /** Chamfer of outer edges that stand free. */
   chamfer_m: nonNegative.optional(),
+  /** Chamfer of bore edges that stand free. */
+  bore_chamfer_m: nonNegative.optional(),
   holes: z.array(holePattern).optional(),
   /** Cut along its axis in a section and shown whole, as the drawing convention has it for shafts. */
   shaft: z.boolean().optional(),
