@@ -1,3 +1,5 @@
 export * from './builders';
 export * from './schema';
 export * from './machine';
+export * from './query';
+export * from './parse';
