@@ -2,7 +2,9 @@
  * The message catalogue: one folder a language, every text a person reads. To add a language: copy the folder `en`,
  * translate the values, add the loader below. Keys are flat and dotted; {{name}} stands for a parameter.
  */
-export type Catalogue = Readonly<Record<string, string>>;
+import type { Catalogue } from './catalogue';
+
+export type { Catalogue };
 
 /** Languages on offer: own name, and how its texts are fetched. English is always there. */
 export const LANGUAGES: Readonly<

@@ -1,5 +1,5 @@
 /** English, put together from one file a subject. */
-import type { Catalogue } from '..';
+import type { Catalogue } from '../catalogue';
 import ui from './ui';
 
 const english: Catalogue = { ...ui };
