@@ -30,7 +30,7 @@ export const boltParams = z.strictObject({
     z.strictObject({ form: z.literal('none') }),
   ]),
   /** Hard washer under the head; it lies between x = 0 and its thickness. */
-  washer: z.strictObject({ outer_m: positive, thickness_m: positive }).optional(),
+  washer: z.strictObject({ diameter_m: positive, thickness_m: positive }).optional(),
   /** Chamfer at the shank's end (default 0.1 of the diameter). */
   chamfer_m: nonNegative.optional(),
   /** Turn of the hexagon about x in degrees; at 0 a corner points to +y. */

@@ -8,7 +8,7 @@ export const nutParams = z.strictObject({
   across_flats_m: positive,
   height_m: positive,
   /** Hard washer under the nut, between x = 0 and its thickness. */
-  washer: z.strictObject({ outer_m: positive, thickness_m: positive }).optional(),
+  washer: z.strictObject({ diameter_m: positive, thickness_m: positive }).optional(),
   hex_phase_deg: z.number().optional(),
 });
 export type NutParams = z.infer<typeof nutParams>;
