@@ -39,4 +39,4 @@ export const vector3 = (unit: string) => z.tuple([number(unit), number(unit), nu
 /** A number, or null where it does not exist. */
 export const outNumber = (unit: string) => z.number().meta({ unit }).nullable();
 /** A vector [x, y], or null. */
-export const outVector2 = (unit: string) => vector2(unit).nullable();
+export const outVector2 = (unit: string) => vector2(unit).readonly().nullable();

@@ -15,5 +15,6 @@
 import type { Calculation } from './calculation';
 import centrifugal from './calculations/centrifugal';
 import segment from './calculations/segment';
+import unbalance from './calculations/unbalance';
 
-export const CALCULATIONS: readonly Calculation[] = [centrifugal, segment];
+export const CALCULATIONS: readonly Calculation[] = [unbalance, centrifugal, segment];

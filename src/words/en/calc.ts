@@ -28,6 +28,36 @@ const calc = {
   'calc.centrifugal.answers': 'How large is the force of a mass that turns off centre?',
   'calc.segment.answers':
     'How large is the part of a circle that a chord cuts off, and where is its centroid?',
+
+  'calc.unbalance.answers':
+    'How large is the unbalance of an exciter with loose shot in one direction of rotation, and what does it shake?',
+  'calc.unbalance.surface-assumed':
+    'surface was not given: the shot is taken as settled with a level surface, without friction',
+  'calc.unbalance.fit-unused':
+    'no settled fit is stored for {{fit}}: the shot is taken as settled with a level surface',
+  'calc.unbalance.no-settled':
+    '"level", as no fit of the settled shot to recorded simulations is stored for this machine yet',
+  'mechanics.unbalance.no-leg':
+    'there is no pocket, as no baffle leg stands on the wall: capacity, spill radius and pocket surface do not exist',
+  'mechanics.unbalance.never-separate':
+    'there is no pocket, as leg 1 parts nothing from the far side on its pocket side: capacity, spill radius and pocket surface do not exist',
+  'mechanics.unbalance.closed':
+    'steel closes the pocket all round: it never spills, and in truth no shot can reach it',
+  'mechanics.unbalance.no-shot':
+    'there is no shot: its share in the pocket, its surfaces and its angle do not exist',
+  'mechanics.unbalance.pocket-empty': 'the pocket holds no shot, so its surface does not exist',
+  'mechanics.unbalance.main-empty':
+    'all shot is in the pocket, so a surface outside the pocket does not exist',
+  'mechanics.unbalance.main-full':
+    'all room outside the pocket is full; the rest of the shot is taken to be in the pocket',
+  'mechanics.unbalance.overfull':
+    'the shot needs {{wanted_m2}} m2 of section and the chamber has {{free_m2}} m2: what does not fit is left out',
+  'mechanics.unbalance.runs-over':
+    'the surface outside the pocket lies inside the spill radius: in truth some shot would run over into the pocket',
+  'mechanics.unbalance.shot-balanced': 'the shot is balanced about the axis, so its angle does not exist',
+  'mechanics.unbalance.balanced': 'all is balanced about the axis, so the angle does not exist',
+  'mechanics.unbalance.no-vibrating-mass':
+    'the vibrating mass was not given, so the nominal amplitude does not exist',
 } as const satisfies Readonly<Record<string, string>>;
 
 export default calc;
