@@ -8,7 +8,7 @@ describe('reading machine files', () => {
   it('reads a sound machine and writes out its patterns', () => {
     const result = parse(smallMachine);
     if (!result.ok) throw new Error(JSON.stringify(result.faults, null, 1));
-    const machine = result.value;
+    const { machine } = result.value;
     expect(machine.parts.map((p) => p.id)).toEqual([
       'tube',
       'end-left',
@@ -29,7 +29,7 @@ describe('reading machine files', () => {
   it('numbers a pattern clockwise from the top as seen from outside', () => {
     const result = parse(smallMachine);
     if (!result.ok) throw new Error('not read');
-    const second = findPart(result.value, 'end-bolts/02')!.pose.position_m;
+    const second = findPart(result.value.machine, 'end-bolts/02')!.pose.position_m;
     // Seen from the right, clockwise from the top comes first to the front (-z).
     expect(second[1]).toBeCloseTo(0, 9);
     expect(second[2]).toBeCloseTo(-0.1, 9);

@@ -3,7 +3,7 @@
  * (at build time for the shipped machine, in a worker for a dropped one).
  */
 import type { Explode, Plan } from '../assembly';
-import type { Body, MeshData } from '../geometry';
+import type { Body, KindMass as SolidKindMass, MeshData } from '../geometry';
 import type { Vec3 } from '../kernel';
 import type { Machine } from '../machine';
 
@@ -12,18 +12,9 @@ export interface DrawnBody extends Body {
   readonly mesh: MeshData;
 }
 
-/** Mass of one instance of a kind and where it comes from. */
-export interface KindMass {
-  readonly mass_kg: number;
-  /** Mass by volume and density, whether or not a declared mass wins over it. */
-  readonly solid_kg: number;
-  readonly declared: boolean;
+/** Mass of one instance of a kind, with the volume of its solids and the box around it, all in the kind's frame. */
+export interface KindMass extends SolidKindMass {
   readonly volume_m3: number;
-  /** In the kind's own frame. */
-  readonly centre_m: Vec3;
-  /** Inertia about the centre of mass, kind's axes: xx, yy, zz, xy, yz, zx. */
-  readonly inertia_kgm2: readonly [number, number, number, number, number, number];
-  /** Smallest box around the kind, own frame. */
   readonly min_m: Vec3;
   readonly max_m: Vec3;
 }

@@ -2,3 +2,5 @@ export * from './result';
 export * from './vec';
 export * from './random';
 export * from './units';
+export * from './checks';
+export * from './hash';

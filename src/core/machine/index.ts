@@ -3,3 +3,4 @@ export * from './schema';
 export * from './machine';
 export * from './query';
 export * from './parse';
+export { relationRefs } from './references';

@@ -190,8 +190,19 @@ function merge(reads: readonly Read[], faults: Fault[]): { file: MachineFile; lo
   return { file: out as MachineFile, locate };
 }
 
-/** Reads the files of one machine. On success notes may still speak of small oddities. */
-export function parseMachine(files: readonly SourceFile[]): Result<Machine> {
+/** A machine together with the way back to its files, for faults that only show once solids are built. */
+export interface SourcedMachine {
+  readonly machine: Machine;
+  /** File, line and path of an entry by its id (of `parts`, `groups`, `kinds`) or its number (of `relations`). */
+  readonly where: (
+    section: 'parts' | 'groups' | 'kinds' | 'relations',
+    id: string | number,
+    ...rest: (string | number)[]
+  ) => Pick<Fault, 'file' | 'line' | 'path'>;
+}
+
+/** Reads the files of one machine; all faults at once, each with its file, line and path. */
+export function parseMachine(files: readonly SourceFile[]): Result<SourcedMachine> {
   const reads: Read[] = [];
   const faults: Fault[] = [];
   for (const file of files) {
@@ -215,5 +226,14 @@ export function parseMachine(files: readonly SourceFile[]): Result<Machine> {
   if (faults.length > 0) return fail(faults);
   const complete = file as CompleteMachineFile;
   faults.push(...checkReferences(complete, locate));
-  return faults.length > 0 ? fail(faults) : ok(expandMachine(complete));
+  if (faults.length > 0) return fail(faults);
+  const numberOf = (section: 'parts' | 'groups', id: string): number =>
+    (complete[section] ?? []).findIndex((entry) => entry.id === id);
+  const where: SourcedMachine['where'] = (section, id, ...rest) =>
+    locate(
+      section,
+      typeof id === 'string' && section !== 'kinds' && section !== 'relations' ? numberOf(section, id) : id,
+      ...rest,
+    );
+  return ok({ machine: expandMachine(complete), where });
 }

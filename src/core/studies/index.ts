@@ -1,0 +1,2 @@
+export * from './overlap';
+export * from './check-model';
