@@ -9,7 +9,7 @@ import { say } from './say';
 export interface DescribedKey {
   readonly key: string;
   readonly unit: string | null;
-  /** 'number', 'integer', 'string', 'boolean', or the words allowed. */
+  /** 'number', 'integer', 'string', 'boolean', with [] for a list and [2] for a pair, or the words allowed. */
   readonly type: string | readonly unknown[];
   readonly required: boolean;
   readonly nullable: boolean;
@@ -34,8 +34,8 @@ export function describeCalculation(calculation: Calculation): DescribedCalculat
     answers: say({ key: calculation.answers }),
     inputs: describeKeys(calculation.input, 'input'),
     outputs: [
-      ...describeKeys(calculation.output, 'output').filter((entry) => entry.key !== 'notes[]'),
-      { key: 'notes[]', unit: null, type: 'string', required: true, nullable: false },
+      ...describeKeys(calculation.output, 'output'),
+      { key: 'notes', unit: null, type: 'string[]', required: true, nullable: false },
     ],
     source: calculation.source,
     example: calculation.example,
@@ -69,10 +69,20 @@ function walk(node: Schema, key: string, required: boolean, nullable: boolean, f
     return;
   }
   const prefix = node['prefixItems'] as Schema[] | undefined;
-  const items = node['items'] as Schema | undefined;
-  const item = items !== undefined && !Array.isArray(items) ? items : prefix?.[0];
+  // a tuple's `items` says false: nothing may follow
+  const item = prefix === undefined ? (node['items'] as Schema | undefined) : prefix[0];
   if (item !== undefined) {
-    walk(item, prefix === undefined ? `${key}[]` : `${key}[${prefix.length}]`, required, nullable, found);
+    const before = found.length;
+    walk(item, key, required, nullable, found);
+    found.slice(before).forEach((entry, i) => {
+      // a list of objects shows in the path, a list of numbers or words in the type
+      const inside = entry.key.slice(key.length);
+      const list = prefix === undefined ? '[]' : `[${prefix.length}]`;
+      found[before + i] =
+        inside === ''
+          ? { ...entry, type: `${String(entry.type)}${list}` }
+          : { ...entry, key: `${key}[]${inside}` };
+    });
     return;
   }
   const types = typeOf(node);
