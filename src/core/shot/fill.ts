@@ -11,12 +11,19 @@ export interface Filled {
   readonly start_size: number;
 }
 
-const normal = new Float64Array(3);
+const normal = new Float64Array(4);
+const place = new Float64Array(3);
 
 /** Distance in m of a point from the nearest wall, negative inside steel. */
 function clearance(walls: Walls, x: number, y: number, z: number): number {
   let least = Infinity;
-  for (let w = 0; w < walls.length / WALL_STRIDE; w++) least = Math.min(least, wallDistance(walls, w, x, y, z, normal));
+  place[0] = x;
+  place[1] = y;
+  place[2] = z;
+  for (let w = 0; w < walls.length / WALL_STRIDE; w++) {
+    wallDistance(walls, w, place, 0, normal);
+    least = Math.min(least, normal[3]!);
+  }
   return least;
 }
 
@@ -44,12 +51,12 @@ export function fillChamber(p: ShotParameters, walls: Walls): Filled {
     const [x, y, z] = sites[i]!;
     const mass = flat ? disc_kg(Math.PI * r * r) * slice.depth_m : (shot.density_kg_m3 * 4 * Math.PI * r ** 3) / 3;
     const jitter = 0.04 * greatest * size;
-    const place: [number, number, number] = [
+    const centre: [number, number, number] = [
       x + jitter * random.between(-1, 1),
       y + jitter * random.between(-1, 1),
       flat ? 0 : z + jitter * random.between(-1, 1),
     ];
-    setBall(balls, i, place, r, mass, slice.dimension);
+    setBall(balls, i, centre, r, mass, slice.dimension);
   }
   if (chamber.radius_m < greatest) throw new Error('shot/fillChamber: the chamber is smaller than a ball');
   return { balls, start_size: size };

@@ -5,7 +5,7 @@
  * size, so the kick is halved around an exact turn (Boris 1970); a ball at rest in the room then stays at rest in
  * the room to second order of the step.
  */
-import { P, V, type Balls } from './balls';
+import { P, V } from './balls';
 import type { World } from './world';
 
 /** Kicks all velocities and spins by one step `h` at the world's time; returns the greatest speed in m/s. */
@@ -52,12 +52,24 @@ export function kick(world: World, h: number): number {
   return Math.sqrt(fastest);
 }
 
-/** Moves all balls by their velocities over `h`. */
-export function drift(balls: Balls, h: number): void {
+/** Moves all balls by their velocities over `h` and notes how far they are from where the lists were made. */
+export function drift(world: World, h: number): void {
+  const { balls, neighbours } = world;
   const { position: p, motion: v } = balls;
+  const { built } = neighbours;
+  let farthest = 0;
   for (let o = 0, k = 0; o < balls.count * P; o += P, k += V) {
-    p[o]! += h * v[k]!;
-    p[o + 1]! += h * v[k + 1]!;
-    p[o + 2]! += h * v[k + 2]!;
+    const x = p[o]! + h * v[k]!;
+    const y = p[o + 1]! + h * v[k + 1]!;
+    const z = p[o + 2]! + h * v[k + 2]!;
+    p[o] = x;
+    p[o + 1] = y;
+    p[o + 2] = z;
+    const dx = x - built[o]!;
+    const dy = y - built[o + 1]!;
+    const dz = z - built[o + 2]!;
+    const d2 = dx * dx + dy * dy + dz * dz;
+    if (d2 > farthest) farthest = d2;
   }
+  neighbours.moved_m = Math.sqrt(farthest);
 }

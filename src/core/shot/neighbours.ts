@@ -2,20 +2,24 @@
  * Which balls and walls may touch soon: lists by a counting-sort grid with a skin, made anew only when a ball
  * may have moved by half the skin.
  *
- * Row i of the ball list holds partners j > i, so that a pair always stands in the same row; row i of the wall
- * list holds the walls near ball i.
+ * Row k of the ball list holds the partners of ball order[k] (each pair stands once), in the order of the cells,
+ * so that neighbours in space are neighbours in the sweep; row i of the wall list holds the walls near ball i.
  */
 import { P, type Balls } from './balls';
 import { WALL_STRIDE, wallDistance, type Walls } from './walls';
 
 export interface Neighbours {
-  /** Row starts, count + 1. */
+  /** Row starts of the ball list, count + 1. */
   readonly first: Int32Array;
   partner: Int32Array;
   readonly wallFirst: Int32Array;
   wallPartner: Int32Array;
-  /** Distance in m that the fastest balls may still move before the lists are stale. */
+  /** Distance in m that a ball may move from `built` before the lists are stale. */
   slack_m: number;
+  /** Positions when the lists were made. */
+  readonly built: Float64Array;
+  /** Greatest distance in m of a ball from its place in `built`. */
+  moved_m: number;
   /** Number of times the lists were made. */
   builds: number;
   /** Balls by cell: order, and cell of each ball. */
@@ -26,7 +30,10 @@ export interface Neighbours {
 }
 
 /** Skin as a share of the greatest diameter: wider lists last longer but hold more pairs that do not touch. */
-const SKIN = 0.25;
+const SKIN = 0.3;
+
+/** Most partners that one ball can have in a list: room that is made before its row is written. */
+const ROOM = 256;
 
 export const createNeighbours = (count: number): Neighbours => ({
   first: new Int32Array(count + 1),
@@ -34,6 +41,8 @@ export const createNeighbours = (count: number): Neighbours => ({
   wallFirst: new Int32Array(count + 1),
   wallPartner: new Int32Array(count * 3 + 16),
   slack_m: -1,
+  built: new Float64Array(count * P),
+  moved_m: 0,
   builds: 0,
   order: new Int32Array(count),
   cell: new Int32Array(count),
@@ -41,7 +50,7 @@ export const createNeighbours = (count: number): Neighbours => ({
   sorted: new Float64Array(count * P),
 });
 
-const normal = new Float64Array(3);
+const normal = new Float64Array(4);
 
 /** Makes both lists for the present positions. z is wrapped into [0, period) first when the slice repeats. */
 export function buildNeighbours(nb: Neighbours, balls: Balls, walls: Walls, period_m: number): void {
@@ -54,6 +63,8 @@ export function buildNeighbours(nb: Neighbours, balls: Balls, walls: Walls, peri
   listPairs(nb, balls, skin, period_m);
   listWalls(nb, balls, walls, skin / 2);
   nb.slack_m = skin / 2;
+  nb.built.set(balls.position);
+  nb.moved_m = 0;
   nb.builds++;
 }
 
@@ -88,6 +99,8 @@ function sortIntoCells(nb: Neighbours, balls: Balls, size: number, period: numbe
   grid.nx = cells(x1 - x0);
   grid.ny = cells(y1 - y0);
   grid.nz = cells(z1 - z0);
+  // Fewer than three layers of a repeating slice would meet twice: make them one.
+  if (period > 0 && grid.nz < 3) grid.nz = 1;
   grid.x0 = x0;
   grid.y0 = y0;
   grid.z0 = z0;
@@ -124,62 +137,49 @@ function sortIntoCells(nb: Neighbours, balls: Balls, size: number, period: numbe
   }
 }
 
+/** Own cell from the ball on, then the four forward rows of three cells (two and a bit in each half space). */
 function listPairs(nb: Neighbours, balls: Balls, skin: number, period: number): void {
-  const { count, position: p } = balls;
+  const { count } = balls;
   const { first, order, cell, cellStart, sorted } = nb;
   const { nx, ny, nz } = grid;
   const half = period > 0 ? period / 2 : Infinity;
   let partner = nb.partner;
   let n = 0;
-  for (let i = 0; i < count; i++) {
-    first[i] = n;
-    const o = i * P;
-    const x = p[o]!, y = p[o + 1]!, z = p[o + 2]!;
-    const reach = p[o + 3]! + skin;
-    const c = cell[i]!;
+  for (let s = 0; s < count; s++) {
+    first[s] = n;
+    if (partner.length < n + ROOM) {
+      partner = new Int32Array(2 * n + 2 * ROOM);
+      partner.set(nb.partner);
+      nb.partner = partner;
+    }
+    const x = sorted[s * P]!, y = sorted[s * P + 1]!, z = sorted[s * P + 2]!;
+    const reach = sorted[s * P + 3]! + skin;
+    const c = cell[order[s]!]!;
     const cx = c % nx;
     const cy = ((c - cx) / nx) % ny;
     const cz = (c - cx - cy * nx) / (nx * ny);
     const xl = cx > 0 ? cx - 1 : 0;
     const xh = cx < nx - 1 ? cx + 1 : cx;
-    const yl = cy > 0 ? cy - 1 : 0;
-    const yh = cy < ny - 1 ? cy + 1 : cy;
-    let zl = cz - 1;
-    let zh = cz + 1;
-    if (period > 0) {
-      // Fewer than three layers: each layer once.
-      if (nz < 3) {
-        zl = 0;
-        zh = nz - 1;
+    for (let row = 0; row < 5; row++) {
+      // Rows (dy, dz): own (0, 0), then (1, 0), (-1, 1), (0, 1), (1, 1).
+      const wy = row === 0 || row === 3 ? cy : row === 2 ? cy - 1 : cy + 1;
+      if (wy < 0 || wy >= ny) continue;
+      let wz = row < 2 ? cz : cz + 1;
+      if (wz === nz) {
+        if (period === 0 || nz === 1) continue;
+        wz = 0;
       }
-    } else {
-      if (zl < 0) zl = 0;
-      if (zh > nz - 1) zh = nz - 1;
-    }
-    for (let wz = zl; wz <= zh; wz++) {
-      const lz = wz < 0 ? wz + nz : wz >= nz ? wz - nz : wz;
-      for (let wy = yl; wy <= yh; wy++) {
-        const row = (lz * ny + wy) * nx;
-        const end = cellStart[row + xh + 1]!;
-        for (let k = cellStart[row + xl]!; k < end; k++) {
-          const j = order[k]!;
-          if (j <= i) continue;
-          const s = k * P;
-          const dx = sorted[s]! - x;
-          const dy = sorted[s + 1]! - y;
-          let dz = sorted[s + 2]! - z;
-          if (dz > half) dz -= period;
-          else if (dz < -half) dz += period;
-          const limit = reach + sorted[s + 3]!;
-          if (dx * dx + dy * dy + dz * dz < limit * limit) {
-            if (n === partner.length) {
-              partner = new Int32Array(2 * n);
-              partner.set(nb.partner);
-              nb.partner = partner;
-            }
-            partner[n++] = j;
-          }
-        }
+      const base = (wz * ny + wy) * nx;
+      const end = cellStart[base + xh + 1]!;
+      for (let k = row === 0 ? s + 1 : cellStart[base + xl]!; k < end; k++) {
+        const t = k * P;
+        const dx = sorted[t]! - x;
+        const dy = sorted[t + 1]! - y;
+        let dz = sorted[t + 2]! - z;
+        if (dz > half) dz -= period;
+        else if (dz < -half) dz += period;
+        const limit = reach + sorted[t + 3]!;
+        if (dx * dx + dy * dy + dz * dz < limit * limit) partner[n++] = order[k]!;
       }
     }
   }
@@ -195,8 +195,8 @@ function listWalls(nb: Neighbours, balls: Balls, walls: Walls, reach: number): v
   for (let i = 0, o = 0; i < count; i++, o += P) {
     wallFirst[i] = n;
     for (let w = 0; w < wallCount; w++) {
-      const distance = wallDistance(walls, w, p[o]!, p[o + 1]!, p[o + 2]!, normal);
-      if (distance < p[o + 3]! + reach) wallPartner[n++] = w;
+      wallDistance(walls, w, p, o, normal);
+      if (normal[3]! < p[o + 3]! + reach) wallPartner[n++] = w;
     }
   }
   wallFirst[count] = n;

@@ -7,6 +7,7 @@ import { P, V, type Balls } from './balls';
 import { fillChamber } from './fill';
 import { rotationSense, type ShotParameters } from './parameters';
 import { spinUpAt, timeToReach } from './spin-up';
+import { createElements, stepElements, type Elements } from './step-elements';
 import { createTouched, stepPositions, type Touched } from './step-positions';
 import { positionStep } from './time-step';
 import { chamberWalls } from './walls';
@@ -109,3 +110,26 @@ export function advance(sim: Simulation, time_s: number): void {
 }
 
 export const isFinished = (sim: Simulation): boolean => sim.world.time_s >= sim.end_s - 1e-12;
+
+/** Layers that press on the lowest balls, for the springs of the reference. */
+const LAYERS = 8;
+
+/** The reference engine for a simulation that has settled: springs stiff enough for its greatest acceleration. */
+export function createReference(sim: Simulation): Elements {
+  const { parameters: p, world } = sim;
+  const w = 2 * Math.PI * p.stop_Hz;
+  const acceleration = STANDARD_GRAVITY + w * w * sim.reach_m;
+  const bound = { tolerance: p.tolerance, diameter_m: p.shot.ball_diameter_m, acceleration, layers: LAYERS };
+  return createElements(world, bound);
+}
+
+/** As `advance`, with discrete elements. */
+export function advanceReference(sim: Simulation, elements: Elements, time_s: number): void {
+  const { world } = sim;
+  const target = Math.min(time_s, sim.end_s);
+  while (world.time_s < target - 1e-12) {
+    const left = target - world.time_s;
+    stepElements(world, elements, left / Math.ceil(left / elements.step_s));
+    sim.steps++;
+  }
+}

@@ -39,21 +39,21 @@ const DEEPEST_PUSH = 0.2;
 /** Contacts that meet slower than this many kicks rest and do not rebound. */
 const RESTING_KICKS = 2;
 
-const normal = new Float64Array(3);
+/** One wall contact: normal, distance of the centre, impulse along the normal, greatest friction impulse. */
+const contact = new Float64Array(6);
 
 /** One step of `h` seconds; `acceleration` (m/s2) is the greatest body force, below which contacts count as resting. */
 export function stepPositions(world: World, touched: Touched, h: number, acceleration: number): void {
   const fastest = kick(world, h);
   const nb = world.neighbours;
-  if (nb.slack_m < fastest * h) buildNeighbours(nb, world.balls, world.walls, world.period_m);
-  nb.slack_m -= fastest * h;
+  if (nb.moved_m + fastest * h > nb.slack_m) buildNeighbours(nb, world.balls, world.walls, world.period_m);
   touched.before.set(world.balls.motion);
   const most = nb.first[world.balls.count]! + nb.wallFirst[world.balls.count]!;
   if (touched.a.length < most) grow(touched, 2 * most);
   touched.count = 0;
   projectBalls(world, touched, h);
   projectWalls(world, touched, h);
-  drift(world.balls, h);
+  drift(world, h);
   rebound(world, touched, RESTING_KICKS * acceleration * h);
   world.time_s += h;
 }
@@ -68,15 +68,16 @@ function grow(touched: Touched, size: number): void {
 function projectBalls(world: World, touched: Touched, h: number): void {
   const { balls, neighbours, friction_ball: mu, period_m: period } = world;
   const { position: p, motion: v, count } = balls;
-  const { first, partner } = neighbours;
+  const { first, partner, order } = neighbours;
   const { a, b, approach, impulse, before } = touched;
   const half = period > 0 ? 0.5 * period : Infinity;
   const rate = 1 / h;
   let n = touched.count;
-  for (let i = 0; i < count; i++) {
-    const end = first[i + 1]!;
-    let k = first[i]!;
+  for (let row = 0; row < count; row++) {
+    const end = first[row + 1]!;
+    let k = first[row]!;
     if (k === end) continue;
+    const i = order[row]!;
     const o = i * P;
     const q = i * V;
     const x = p[o]!, y = p[o + 1]!, z = p[o + 2]!, ri = p[o + 3]!;
@@ -172,8 +173,8 @@ function projectWalls(world: World, touched: Touched, h: number): void {
       const o = i * P;
       const q = i * V;
       const wall = wallPartner[k]!;
-      const d = wallDistance(walls, wall, p[o]!, p[o + 1]!, p[o + 2]!, normal);
-      const nx = normal[0]!, ny = normal[1]!, nz = normal[2]!;
+      wallDistance(walls, wall, p, o, contact);
+      const nx = contact[0]!, ny = contact[1]!, nz = contact[2]!, d = contact[3]!;
       const r = p[o + 3]!;
       let gap = d - r;
       const un = v[q]! * nx + v[q + 1]! * ny + v[q + 2]! * nz;
@@ -181,7 +182,9 @@ function projectWalls(world: World, touched: Touched, h: number): void {
       if (gap < -DEEPEST_PUSH * r) gap = -DEEPEST_PUSH * r;
       const J = (-gap / h - un) / v[q + 6]!;
       if (J <= 0) continue;
-      push(v, q, nx, ny, nz, un, J, mu * J, d);
+      contact[4] = J;
+      contact[5] = mu * J;
+      push(v, q);
       a[n] = i;
       b[n] = -1 - wall;
       approach[n] = before[q]! * nx + before[q + 1]! * ny + before[q + 2]! * nz;
@@ -192,10 +195,10 @@ function projectWalls(world: World, touched: Touched, h: number): void {
   touched.count = n;
 }
 
-/** Wall impulse J along n and friction up to `grip` at the arm `d` from the ball's centre. */
-function push(
-  v: Float64Array, q: number, nx: number, ny: number, nz: number, un: number, J: number, grip: number, d: number,
-): void {
+/** Gives ball `q` the impulse of `contact` and friction at the contact point. */
+function push(v: Float64Array, q: number): void {
+  const nx = contact[0]!, ny = contact[1]!, nz = contact[2]!, d = contact[3]!, J = contact[4]!, grip = contact[5]!;
+  const un = v[q]! * nx + v[q + 1]! * ny + v[q + 2]! * nz;
   const m = v[q + 6]!;
   const inertia = v[q + 7]!;
   const sx = d * v[q + 3]!, sy = d * v[q + 4]!, sz = d * v[q + 5]!;
@@ -234,12 +237,14 @@ function rebound(world: World, touched: Touched, resting: number): void {
     const met = approach[c]!;
     const wanted = met < -resting ? -restitution * met : met > 0 ? met : 0;
     if (j < 0) {
-      const d = wallDistance(walls, -1 - j, p[o]!, p[o + 1]!, p[o + 2]!, normal);
-      const nx = normal[0]!, ny = normal[1]!, nz = normal[2]!;
+      wallDistance(walls, -1 - j, p, o, contact);
+      const nx = contact[0]!, ny = contact[1]!, nz = contact[2]!;
       const un = v[q]! * nx + v[q + 1]! * ny + v[q + 2]! * nz;
       let J = (wanted - un) / v[q + 6]!;
       if (J < -impulse[c]!) J = -impulse[c]!;
-      push(v, q, nx, ny, nz, un, J, friction_wall * J, d);
+      contact[4] = J;
+      contact[5] = friction_wall * J;
+      push(v, q);
       continue;
     }
     const oj = j * P;

@@ -40,10 +40,12 @@ export function chamberWalls(chamber: Chamber, baffle: Baffle | null, slice: Sli
 }
 
 /**
- * Writes the unit normal (from the wall into the free space) to out[0..2] and returns the distance in m of the
- * point (x, y, z) from the wall's surface, negative inside the steel. At the centre of a bore the normal is -x.
+ * Writes the unit normal (from the wall into the free space) to out[0..2] and to out[3] the distance in m of the
+ * point at[i..i+2] from the wall's surface, negative inside the steel. At the centre of a bore the normal is -x.
+ * (Numbers go in and out by arrays: a number handed to or from a function may be put on the heap.)
  */
-export function wallDistance(walls: Walls, wall: number, x: number, y: number, z: number, out: Float64Array): number {
+export function wallDistance(walls: Walls, wall: number, at: Float64Array, i: number, out: Float64Array): void {
+  const x = at[i]!, y = at[i + 1]!, z = at[i + 2]!;
   const o = wall * WALL_STRIDE;
   const kind = walls[o]!;
   if (kind === BORE) {
@@ -54,7 +56,8 @@ export function wallDistance(walls: Walls, wall: number, x: number, y: number, z
     out[0] = r > 0 ? dx * inv : -1;
     out[1] = dy * inv;
     out[2] = 0;
-    return walls[o + 3]! - r;
+    out[3] = walls[o + 3]! - r;
+    return;
   }
   if (kind === PLATE) {
     const dx = walls[o + 3]!;
@@ -70,7 +73,8 @@ export function wallDistance(walls: Walls, wall: number, x: number, y: number, z
     out[0] = r > 0 ? qx * inv : 1;
     out[1] = qy * inv;
     out[2] = 0;
-    return r - walls[o + 6]!;
+    out[3] = r - walls[o + 6]!;
+    return;
   }
   const nx = walls[o + 1]!;
   const ny = walls[o + 2]!;
@@ -78,5 +82,5 @@ export function wallDistance(walls: Walls, wall: number, x: number, y: number, z
   out[0] = nx;
   out[1] = ny;
   out[2] = nz;
-  return nx * x + ny * y + nz * z - walls[o + 4]!;
+  out[3] = nx * x + ny * y + nz * z - walls[o + 4]!;
 }
