@@ -1,1 +1,3 @@
 export * from './types';
+export * from './codec';
+export * from './prepare';

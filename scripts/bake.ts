@@ -1,0 +1,36 @@
+/** Prepares every machine of models/ for the app: public/baked/<machine>.bin, and its files as one, for the drop zone. */
+import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { encodeDocument, prepareMachine } from '../src/core/document';
+import { loadSolidKernel } from '../src/core/geometry';
+import { hashText } from '../src/core/kernel';
+import { parseMachine } from '../src/core/machine';
+import { readModelFolder } from '../src/edge/content/model-files';
+import { printFaults } from '../src/edge/cli/print-faults';
+
+const root = resolve(import.meta.dirname, '..');
+const out = join(root, 'public', 'baked');
+mkdirSync(out, { recursive: true });
+const kernel = await loadSolidKernel();
+let bad = false;
+for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).filter((e) =>
+  e.isDirectory(),
+)) {
+  const files = readModelFolder(join(root, 'models', folder.name));
+  const parsed = parseMachine(files);
+  const prepared = parsed.ok
+    ? prepareMachine(parsed.value, hashText(...files.map((f) => f.text)), kernel)
+    : parsed;
+  if (!prepared.ok) {
+    console.error(printFaults(prepared.faults));
+    bad = true;
+    continue;
+  }
+  const bytes = encodeDocument(prepared.value);
+  writeFileSync(join(out, `${folder.name}.bin`), bytes);
+  const { machine, teardown } = prepared.value;
+  console.log(
+    `${folder.name}: ${Object.keys(machine.kinds).length} kinds, ${machine.parts.length} parts, ${teardown.steps.length} steps, ${(bytes.length / 1e6).toFixed(1)} MB`,
+  );
+}
+process.exit(bad ? 1 : 0);

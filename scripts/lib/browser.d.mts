@@ -1,0 +1,3 @@
+export function findBrowser(): string | null;
+export function ensureBrowser(): string | null;
+export const BROWSER_FLAGS: string[];
