@@ -16,5 +16,69 @@ import type { Calculation } from './calculation';
 import centrifugal from './calculations/centrifugal';
 import segment from './calculations/segment';
 import unbalance from './calculations/unbalance';
+import bearingLoad from './calculations/bearing-load';
+import bearingLife from './calculations/bearing-life';
+import bearingDuty from './calculations/bearing-duty';
+import bearingSystem from './calculations/bearing-system';
+import staticSafety from './calculations/static-safety';
+import fittedClearance from './calculations/fitted-clearance';
+import endPlay from './calculations/end-play';
+import isoFit from './calculations/iso-fit';
+import interferenceFit from './calculations/interference-fit';
+import heating from './calculations/heating';
+import bolt from './calculations/bolt';
+import nutFactor from './calculations/nut-factor';
+import starSequence from './calculations/star-sequence';
+import jointSlip from './calculations/joint-slip';
+import rubberMount from './calculations/rubber-mount';
+import singleDof from './calculations/single-dof';
+import rollerResponse from './calculations/roller-response';
+import soilStress from './calculations/soil-stress';
+import impactSpacing from './calculations/impact-spacing';
+import rollerTime from './calculations/roller-time';
+import hydraulicMotor from './calculations/hydraulic-motor';
+import traction from './calculations/traction';
+import sling from './calculations/sling';
+import twoPointLift from './calculations/two-point-lift';
+import liftLimit from './calculations/lift-limit';
+import brine from './calculations/brine';
+import brineFill from './calculations/brine-fill';
+import oilVolume from './calculations/oil-volume';
+import alignment from './calculations/alignment';
+import itemStatistics from './calculations/item-statistics';
 
-export const CALCULATIONS: readonly Calculation[] = [unbalance, centrifugal, segment];
+export const CALCULATIONS: readonly Calculation[] = [
+  unbalance,
+  centrifugal,
+  segment,
+  bearingLoad,
+  bearingLife,
+  bearingDuty,
+  bearingSystem,
+  staticSafety,
+  fittedClearance,
+  endPlay,
+  isoFit,
+  interferenceFit,
+  heating,
+  bolt,
+  nutFactor,
+  starSequence,
+  jointSlip,
+  rubberMount,
+  singleDof,
+  rollerResponse,
+  soilStress,
+  impactSpacing,
+  rollerTime,
+  hydraulicMotor,
+  traction,
+  sling,
+  twoPointLift,
+  liftLimit,
+  brine,
+  brineFill,
+  oilVolume,
+  alignment,
+  itemStatistics,
+];

@@ -2,7 +2,10 @@
  * What the command line `calc` says, in English; {{name}} stands for a parameter.
  * Notes that the mechanics return (`mechanics.*`) are here too: panels show the same ones.
  */
+import calcMechanics from './calc-mechanics';
+
 const calc = {
+  ...calcMechanics,
   'calc.fault.line': '{{path}}: expected {{expected}}, got {{found}}',
   'calc.fault.unknown-name': 'there is no calculation {{name}}; known are: {{names}}',
   'calc.fault.too-many-words': 'one name is enough, what follows was not understood: {{words}}',
