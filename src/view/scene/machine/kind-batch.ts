@@ -1,0 +1,122 @@
+/** One kind on the stage: its solids in one draw call, its edges in another, its ghosts in a third when there are any. */
+import {
+  DynamicDrawUsage,
+  type Group,
+  InstancedBufferAttribute,
+  InstancedMesh,
+  Mesh,
+  type ShaderMaterial,
+} from 'three';
+import { instancedEdges } from './edge-material';
+import { kindGeometry } from './kind-geometry';
+import { GHOST, type KindEntry, type PartTable, SOLID } from './part-table';
+import type { SurfaceMaterial } from './surface-material';
+
+/** Meshes that throw contact shadows are on this layer too. */
+export const CASTER_LAYER = 1;
+
+export interface StageMaterials {
+  readonly surface: SurfaceMaterial;
+  readonly ghost: ShaderMaterial;
+  readonly edges: ShaderMaterial;
+  /** Dashes of the selected part's edges where other parts cover them. */
+  readonly hiddenEdges: ShaderMaterial;
+}
+
+/** State of a part's drawing: 0 plain, 1 hovered, 2 selected; -1 for the edges of a ghost. */
+export type PartState = 0 | 1 | 2;
+
+export interface KindBatch {
+  /** Writes matrices and states of the parts that show. */
+  write(table: PartTable, stateOf: (part: number) => PartState): void;
+  dispose(): void;
+}
+
+/** Small parts get finer lines, as a drawing gives detail a thinner pen. */
+const lineWeight = (radius: number): number => Math.min(1, Math.max(0.55, 0.45 + radius * 1.6));
+
+export function kindBatch(kind: KindEntry, group: Group, materials: StageMaterials): KindBatch {
+  const capacity = kind.parts.length;
+  const { surface, edges } = kindGeometry(kind.bodies);
+  const states = dynamic(new Float32Array(capacity), 1);
+  surface.setAttribute('partState', states);
+  const solids = new InstancedMesh(surface, materials.surface, capacity);
+  solids.name = kind.id;
+  solids.instanceMatrix.setUsage(DynamicDrawUsage);
+  solids.castShadow = true;
+  solids.receiveShadow = true;
+  solids.frustumCulled = false;
+  solids.layers.enable(CASTER_LAYER);
+
+  const lineMatrices = dynamic(new Float32Array(capacity * 16), 16);
+  const lineStates = dynamic(new Float32Array(capacity * 2), 2);
+  const lineGeometry = instancedEdges(edges, lineMatrices, lineStates);
+  const lines = new Mesh(lineGeometry, materials.edges);
+  lines.name = `${kind.id} edges`;
+  lines.frustumCulled = false;
+  lines.renderOrder = 2;
+  group.add(solids, lines);
+
+  let ghosts: InstancedMesh | null = null;
+  const weight = lineWeight(kind.radius);
+
+  return {
+    write(table, stateOf) {
+      let n = 0;
+      let g = 0;
+      for (const part of kind.parts) {
+        if (table.shown[part] !== SOLID) continue;
+        const state = stateOf(part);
+        const at = part * 16;
+        for (let k = 0; k < 16; k++)
+          lineMatrices.array[n * 16 + k] = solids.instanceMatrix.array[n * 16 + k] = table.matrices[at + k]!;
+        states.array[n] = state;
+        lineStates.array[2 * n] = state;
+        lineStates.array[2 * n + 1] = weight;
+        n++;
+      }
+      solids.count = n;
+      for (const part of kind.parts) {
+        if (table.shown[part] !== GHOST) continue;
+        if (ghosts === null) {
+          ghosts = new InstancedMesh(surface, materials.ghost, capacity);
+          ghosts.frustumCulled = false;
+          ghosts.renderOrder = 1;
+          group.add(ghosts);
+        }
+        const at = part * 16;
+        const state = stateOf(part);
+        for (let k = 0; k < 16; k++)
+          lineMatrices.array[(n + g) * 16 + k] = ghosts.instanceMatrix.array[g * 16 + k] =
+            table.matrices[at + k]!;
+        lineStates.array[2 * (n + g)] = state === 0 ? -1 : state;
+        lineStates.array[2 * (n + g) + 1] = weight;
+        g++;
+      }
+      solids.visible = n > 0;
+      lineGeometry.instanceCount = n + g;
+      lines.visible = n + g > 0 && edges.ends.length > 0;
+      solids.instanceMatrix.needsUpdate = states.needsUpdate = true;
+      lineMatrices.needsUpdate = lineStates.needsUpdate = true;
+      if (ghosts !== null) {
+        ghosts.count = g;
+        ghosts.visible = g > 0;
+        ghosts.instanceMatrix.needsUpdate = true;
+      }
+    },
+    dispose() {
+      group.remove(solids, lines);
+      surface.dispose();
+      lineGeometry.dispose();
+      solids.dispose();
+      if (ghosts !== null) {
+        group.remove(ghosts);
+        ghosts.dispose();
+      }
+    },
+  };
+}
+
+function dynamic(array: Float32Array, itemSize: number): InstancedBufferAttribute {
+  return new InstancedBufferAttribute(array, itemSize).setUsage(DynamicDrawUsage) as InstancedBufferAttribute;
+}

@@ -1,0 +1,104 @@
+/** The whole machine as three sees it: one batch a kind, rewritten only when poses, visibility or states changed. */
+import { Group, Mesh } from 'three';
+import type { MachineDocument } from '../../../core/document';
+import { CUT_DEFINE } from './clip-shader';
+import { instancedEdges, lineMaterial } from './edge-material';
+import { ghostMaterial } from './ghost-material';
+import { kindBatch, type KindBatch, type PartState, type StageMaterials } from './kind-batch';
+import { HIDDEN, partTable, type PartTable } from './part-table';
+import { surfaceMaterial } from './surface-material';
+import { InstancedBufferAttribute, type InstancedBufferGeometry, type Material } from 'three';
+
+export interface MachineView {
+  readonly table: PartTable;
+  readonly group: Group;
+  /** Rewrites the batches; selected and hovered are part numbers or -1. */
+  write(selected: number, hovered: number): void;
+  /** Turns the section's clipping on or off in all materials. */
+  setCut(on: boolean): void;
+  dispose(): void;
+}
+
+export function machineView(document: MachineDocument, fine: boolean): MachineView {
+  const table = partTable(document);
+  const group = new Group();
+  group.name = 'machine';
+  const materials: StageMaterials = {
+    surface: surfaceMaterial(fine),
+    ghost: ghostMaterial(),
+    edges: lineMaterial({ instanced: true }),
+    hiddenEdges: lineMaterial({
+      instanced: true,
+      kind: 'hidden',
+      accent: true,
+      width: 0.55,
+      strength: 0.75,
+      depthTest: false,
+    }),
+  };
+  const batches: KindBatch[] = table.kinds
+    .filter((kind) => kind.bodies.length > 0)
+    .map((kind) => kindBatch(kind, group, materials));
+  const covered = coveredEdges(table, group, materials.hiddenEdges);
+
+  return {
+    table,
+    group,
+    write(selected, hovered) {
+      const stateOf = (part: number): PartState => (part === selected ? 2 : part === hovered ? 1 : 0);
+      for (const batch of batches) batch.write(table, stateOf);
+      covered.write(selected >= 0 && table.shown[selected] !== HIDDEN ? selected : -1);
+    },
+    setCut(on) {
+      for (const material of Object.values(materials) as Material[]) {
+        const has = material.defines !== undefined && CUT_DEFINE in material.defines;
+        if (has === on) continue;
+        material.defines ??= {};
+        if (on) material.defines[CUT_DEFINE] = '';
+        else delete material.defines[CUT_DEFINE];
+        material.needsUpdate = true;
+      }
+    },
+    dispose() {
+      for (const batch of batches) batch.dispose();
+      covered.dispose();
+      for (const material of Object.values(materials) as Material[]) material.dispose();
+    },
+  };
+}
+
+/** Edges of the selected part where others cover it: thin dashes, as hidden edges are drawn. */
+function coveredEdges(table: PartTable, group: Group, material: StageMaterials['hiddenEdges']) {
+  const matrix = new InstancedBufferAttribute(new Float32Array(16), 16);
+  const line = new InstancedBufferAttribute(new Float32Array([0, 1]), 2);
+  const made = new Map<number, InstancedBufferGeometry>();
+  const mesh = new Mesh(undefined, material);
+  mesh.name = 'covered edges';
+  mesh.frustumCulled = false;
+  mesh.renderOrder = 1.5;
+  mesh.visible = false;
+  group.add(mesh);
+  return {
+    write(part: number): void {
+      mesh.visible = part >= 0;
+      if (part < 0) return;
+      const kind = table.kindOf[part]!;
+      let geometry = made.get(kind);
+      if (geometry === undefined) {
+        const { bodies } = table.kinds[kind]!;
+        const ends = Float32Array.from(bodies.flatMap((body) => [...body.mesh.edges]));
+        geometry = instancedEdges({ ends, whole: null }, matrix, line);
+        geometry.instanceCount = 1;
+        made.set(kind, geometry);
+      }
+      mesh.geometry = geometry;
+      mesh.visible = geometry.getAttribute('position').count > 0;
+      matrix.array.set(table.matrices.subarray(part * 16, part * 16 + 16));
+      matrix.needsUpdate = true;
+    },
+    dispose(): void {
+      group.remove(mesh);
+      for (const geometry of made.values()) geometry.dispose();
+    },
+  };
+}

@@ -1,0 +1,120 @@
+/** What moves on the stage from frame to frame: teardown time, exploded view, spin. Writes the fast values. */
+import type { Timeline } from '../../../core/assembly';
+import type { MachineDocument } from '../../../core/document';
+import { type AppState, transient } from '../../../store';
+import type { Motion } from '../machine/poses';
+import { explodeOffsetsAt, poseOffsetsAt } from './offsets';
+import { spinRates } from './spin';
+import { easeInOut, teardownClock } from './teardown-clock';
+
+export interface StageMotion extends Motion {
+  readonly timeline: Timeline | null;
+  /** Explode as shown now, which follows the slider. */
+  readonly explodeShown: number;
+  /**
+   * Moves on by dt. `changed`: poses differ from the last frame; `placed`: by more than the spin; `moving`: another frame
+   * is wanted; `reached`: step that playing has reached, null when it did not change; `ended`: playing came to its end.
+   */
+  advance(
+    dt_s: number,
+    state: AppState,
+    cuts: boolean,
+  ): { changed: boolean; placed: boolean; moving: boolean; reached: number | null; ended: boolean };
+}
+
+/** Seconds in which the exploded view comes within a tenth of the slider. */
+const FOLLOW_S = 0.16;
+/** Seconds in which a stopped spin comes back to rest, heavy side down. */
+const SETTLE_S = 0.7;
+
+export function stageMotion(document: MachineDocument, timeline: Timeline | null): StageMotion {
+  const count = document.machine.parts.length;
+  const clock = timeline === null ? null : teardownClock(timeline);
+  let explodeShown = -1;
+  let timeShown = -1;
+  let settle: { drum: number; exciter: number; at: number } | null = null;
+  const motion = {
+    timeline,
+    teardown: new Float32Array(4 * count),
+    explode: new Float32Array(4 * count),
+    turnAxes: timeline?.turnAxes ?? null,
+    drumAngle_rad: 0,
+    exciterAngle_rad: 0,
+    get explodeShown() {
+      return Math.max(0, explodeShown);
+    },
+    advance(dt_s: number, state: AppState, cuts: boolean) {
+      let changed = false;
+      let moving = false;
+      let reached: number | null = null;
+      let ended = false;
+
+      if (clock !== null && timeline !== null) {
+        const next = clock.advance(transient.teardownTime_s, dt_s, state.teardown, cuts);
+        transient.teardownTime_s = next.time_s;
+        if (next.time_s !== timeShown) {
+          timeShown = next.time_s;
+          poseOffsetsAt(timeline, timeShown, motion.teardown);
+          changed = true;
+        }
+        moving ||= next.moving;
+        ended = next.ended;
+        if (next.step !== state.teardown.step) reached = next.step;
+      }
+
+      const wanted = transient.explode;
+      if (wanted !== explodeShown) {
+        const far = Math.abs(wanted - Math.max(0, explodeShown));
+        explodeShown =
+          cuts || explodeShown < 0 || far < 0.0015
+            ? wanted
+            : explodeShown + (wanted - explodeShown) * (1 - 0.1 ** (dt_s / FOLLOW_S));
+        explodeOffsetsAt(document.explode, explodeShown, motion.explode);
+        changed = true;
+        moving ||= explodeShown !== wanted;
+      }
+
+      const placed = changed;
+
+      if (state.spinning) {
+        settle = null;
+        const { operation, drumRadius_m } = document.machine;
+        const { direction, frequencyHigh_Hz, frequencyLow_Hz } = state.exciter;
+        const frequency =
+          direction === 'high'
+            ? (frequencyHigh_Hz ?? operation.frequency_high_Hz)
+            : (frequencyLow_Hz ?? operation.frequency_low_Hz);
+        const rates = spinRates(direction, frequency, drumRadius_m);
+        transient.drumAngle_rad += rates.drum_rad_s * dt_s;
+        transient.exciterAngle_rad += rates.exciter_rad_s * dt_s;
+        moving = true;
+      } else if (transient.drumAngle_rad !== 0 || transient.exciterAngle_rad !== 0) {
+        // Back to the nearest whole turn, where the model stands.
+        settle ??= {
+          drum: nearestTurn(transient.drumAngle_rad),
+          exciter: nearestTurn(transient.exciterAngle_rad),
+          at: 0,
+        };
+        settle.at += dt_s;
+        const left = cuts ? 0 : 1 - easeInOut(Math.min(1, settle.at / SETTLE_S));
+        transient.drumAngle_rad = settle.drum * left;
+        transient.exciterAngle_rad = settle.exciter * left;
+        if (left === 0) settle = null;
+        else moving = true;
+      }
+      if (
+        motion.drumAngle_rad !== transient.drumAngle_rad ||
+        motion.exciterAngle_rad !== transient.exciterAngle_rad
+      ) {
+        motion.drumAngle_rad = transient.drumAngle_rad;
+        motion.exciterAngle_rad = transient.exciterAngle_rad;
+        changed = true;
+      }
+      return { changed, placed, moving, reached, ended };
+    },
+  };
+  return motion;
+}
+
+/** What is left of an angle beyond the nearest whole turn, radians. */
+const nearestTurn = (angle: number): number => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));

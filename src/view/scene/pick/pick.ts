@@ -1,0 +1,120 @@
+/** What a ray meets: parts by their boxes, then triangles in the part's own frame. Pure numbers, testable without WebGL. */
+import { Matrix4, type Ray, Vector3 } from 'three';
+import { GHOST, HIDDEN, type PartTable } from '../machine/part-table';
+import { type Pieces, piecesOf, staysWhole } from '../machine/whole';
+import type { DrawnBody } from '../../../core/document';
+
+export interface Hit {
+  readonly part: number;
+  readonly distance: number;
+  readonly point: Vector3;
+}
+
+/** Section plane: what lies beyond it is not there to be picked. */
+export interface PickCut {
+  readonly normal: readonly [number, number, number];
+  readonly distance_m: number;
+}
+
+const inverse = new Matrix4();
+const origin = new Vector3();
+const direction = new Vector3();
+const piecesCache = new WeakMap<DrawnBody, Pieces>();
+
+/** Nearest part on the ray; ghosts only where nothing solid is met. Null: paper. */
+export function pick(table: PartTable, ray: Ray, cut: PickCut | null): Hit | null {
+  let best = Infinity;
+  let part = -1;
+  let ghost = Infinity;
+  let ghostPart = -1;
+  for (let i = 0; i < table.count; i++) {
+    const shows = table.shown[i];
+    if (shows === HIDDEN) continue;
+    const limit = shows === GHOST ? ghost : best;
+    const t = meet(table, i, ray, cut, limit);
+    if (t >= limit) continue;
+    if (shows === GHOST) [ghost, ghostPart] = [t, i];
+    else [best, part] = [t, i];
+  }
+  if (part < 0) [best, part] = [ghost, ghostPart];
+  return part < 0 ? null : { part, distance: best, point: ray.at(best, new Vector3()) };
+}
+
+/** Distance at which the ray first meets the part, at most `limit`; Infinity: it does not. */
+function meet(table: PartTable, part: number, ray: Ray, cut: PickCut | null, limit: number): number {
+  const kind = table.kinds[table.kindOf[part]!]!;
+  inverse.fromArray(table.matrices, part * 16).invert();
+  origin.copy(ray.origin).applyMatrix4(inverse);
+  direction.copy(ray.direction).transformDirection(inverse);
+  if (!meetsBox(kind.min, kind.max, limit)) return Infinity;
+  let best = limit;
+  const plane = cut === null ? null : ownPlane(table.matrices, part * 16, cut);
+  for (const body of kind.bodies) {
+    const { positions, indices } = body.solid;
+    let pieces: Pieces | null = null;
+    if (plane !== null && body.section === 'whole') {
+      pieces = piecesCache.get(body) ?? piecesOf(body.solid);
+      piecesCache.set(body, pieces);
+    }
+    for (let t = 0; t < indices.length; t += 3) {
+      const d = meetTriangle(positions, indices[t]! * 3, indices[t + 1]! * 3, indices[t + 2]! * 3);
+      if (d >= best) continue;
+      if (plane !== null) {
+        const [nx, ny, nz, distance] = plane;
+        const piece = pieces === null ? null : pieces.pieces[pieces.ofVertex[indices[t]!]!]!;
+        const keeps = piece !== null && staysWhole(piece, nx, ny, nz, distance);
+        const beyond =
+          nx * (origin.x + d * direction.x) +
+            ny * (origin.y + d * direction.y) +
+            nz * (origin.z + d * direction.z) >
+          distance;
+        if (beyond && !keeps) continue;
+      }
+      best = d;
+    }
+  }
+  return best < limit ? best : Infinity;
+}
+
+function ownPlane(m: Float32Array, o: number, { normal: n, distance_m }: PickCut) {
+  return [
+    m[o]! * n[0] + m[o + 1]! * n[1] + m[o + 2]! * n[2],
+    m[o + 4]! * n[0] + m[o + 5]! * n[1] + m[o + 6]! * n[2],
+    m[o + 8]! * n[0] + m[o + 9]! * n[1] + m[o + 10]! * n[2],
+    distance_m - (n[0] * m[o + 12]! + n[1] * m[o + 13]! + n[2] * m[o + 14]!),
+  ] as const;
+}
+
+function meetsBox(min: readonly number[], max: readonly number[], limit: number): boolean {
+  let near = 0;
+  let far = limit;
+  for (let k = 0; k < 3; k++) {
+    const o = origin.getComponent(k);
+    const d = direction.getComponent(k);
+    const a = (min[k]! - o) / d;
+    const b = (max[k]! - o) / d;
+    near = Math.max(near, Math.min(a, b));
+    far = Math.min(far, Math.max(a, b));
+  }
+  return near <= far;
+}
+
+/** Moeller and Trumbore, both sides: a cut opens solids, and their inner walls are picked too. */
+function meetTriangle(p: Float32Array, a: number, b: number, c: number): number {
+  const ax = p[a]!, ay = p[a + 1]!, az = p[a + 2]!; // prettier-ignore
+  const ux = p[b]! - ax, uy = p[b + 1]! - ay, uz = p[b + 2]! - az; // prettier-ignore
+  const vx = p[c]! - ax, vy = p[c + 1]! - ay, vz = p[c + 2]! - az; // prettier-ignore
+  const { x: dx, y: dy, z: dz } = direction;
+  const px = dy * vz - dz * vy, py = dz * vx - dx * vz, pz = dx * vy - dy * vx; // prettier-ignore
+  const det = ux * px + uy * py + uz * pz;
+  if (Math.abs(det) < 1e-16) return Infinity;
+  const inv = 1 / det;
+  const sx = origin.x - ax, sy = origin.y - ay, sz = origin.z - az; // prettier-ignore
+  const u = (sx * px + sy * py + sz * pz) * inv;
+  if (u < 0 || u > 1) return Infinity;
+  const qx = sy * uz - sz * uy, qy = sz * ux - sx * uz, qz = sx * uy - sy * ux; // prettier-ignore
+  const v = (dx * qx + dy * qy + dz * qz) * inv;
+  if (v < 0 || u + v > 1) return Infinity;
+  const t = (vx * qx + vy * qy + vz * qz) * inv;
+  return t > 1e-6 ? t : Infinity;
+}

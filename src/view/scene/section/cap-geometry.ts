@@ -1,0 +1,197 @@
+/**
+ * Cut faces of all parts that show, as one mesh and one set of outlines: each solid is sliced in its own frame by the
+ * plane carried there, the regions are triangulated and carried back. Pieces that stay whole get no face.
+ */
+import { ShapeUtils, Vector2 } from 'three';
+import {
+  loopArea,
+  type Plane,
+  planeBasis,
+  type PlaneBasis,
+  type SectionRegion,
+  sliceSolid,
+  type SolidMesh,
+} from '../../../core/geometry';
+import { HIDDEN, type PartTable } from '../machine/part-table';
+import { type Piece, piecesOf, staysWhole } from '../machine/whole';
+import { SURFACES } from '../machine/finishes';
+
+/** Faces thinner than this are drawn solid, as sheet and shims are on a drawing (twice area over outline, metres). */
+const SOLID_BELOW_M = 0.0035;
+
+export interface CapData {
+  readonly position: Float32Array;
+  readonly index: Uint32Array;
+  /** Part number, and hatch style (255: solid ink), of each vertex. */
+  readonly part: Float32Array;
+  readonly style: Float32Array;
+  /** sRGB, 0 to 255. */
+  readonly tint: Uint8Array;
+  /** Outlines, six numbers a segment. */
+  readonly outline: Float32Array;
+}
+
+interface CutPiece {
+  readonly solid: SolidMesh;
+  /** Null: cut like anything else. */
+  readonly piece: Piece | null;
+  readonly tint: readonly [number, number, number];
+}
+
+/** What of each kind can be cut, worked out once. */
+export type Cuttable = readonly (readonly CutPiece[])[];
+
+export function cuttable(table: PartTable): Cuttable {
+  return table.kinds.map(({ bodies }) =>
+    bodies.flatMap((body): readonly CutPiece[] => {
+      const tint = rgb(SURFACES[body.finish].colour);
+      if (body.section === 'cut') return [{ solid: body.solid, piece: null, tint }];
+      const { pieces, ofVertex } = piecesOf(body.solid);
+      if (pieces.length === 1) return [{ solid: body.solid, piece: pieces[0]!, tint }];
+      return pieces.map((piece, n) => ({ solid: onlyPiece(body.solid, ofVertex, n), piece, tint }));
+    }),
+  );
+}
+
+const rgb = (hex: string): readonly [number, number, number] => [
+  parseInt(hex.slice(1, 3), 16),
+  parseInt(hex.slice(3, 5), 16),
+  parseInt(hex.slice(5, 7), 16),
+];
+
+function onlyPiece(solid: SolidMesh, ofVertex: Uint16Array, n: number): SolidMesh {
+  const indices: number[] = [];
+  for (let t = 0; t < solid.indices.length; t += 3)
+    if (ofVertex[solid.indices[t]!] === n)
+      indices.push(solid.indices[t]!, solid.indices[t + 1]!, solid.indices[t + 2]!);
+  // Slicing looks at all vertices, so the piece takes only its own along.
+  const renumber = new Map<number, number>();
+  const positions: number[] = [];
+  const own = indices.map((v) => {
+    let r = renumber.get(v);
+    if (r === undefined) {
+      r = renumber.size;
+      renumber.set(v, r);
+      positions.push(solid.positions[3 * v]!, solid.positions[3 * v + 1]!, solid.positions[3 * v + 2]!);
+    }
+    return r;
+  });
+  return { positions: Float32Array.from(positions), indices: Uint32Array.from(own) };
+}
+
+/** Plane: unit normal in the machine's axes and its distance from the origin. */
+export function capGeometry(
+  table: PartTable,
+  cut: Cuttable,
+  styles: Uint8Array,
+  normal: readonly [number, number, number],
+  distance_m: number,
+): CapData {
+  const out: Collector = { position: [], index: [], part: [], style: [], tint: [], outline: [] };
+  for (let part = 0; part < table.count; part++) {
+    if (table.shown[part] === HIDDEN) continue;
+    const kind = table.kindOf[part]!;
+    const m = table.matrices.subarray(part * 16, part * 16 + 16);
+    const n = ownDirection(m, normal);
+    const d = distance_m - (normal[0] * m[12]! + normal[1] * m[13]! + normal[2] * m[14]!);
+    const { min, max } = table.kinds[kind]!;
+    if (missesBox(min, max, n, d)) continue;
+    const plane: Plane = { point_m: [n[0] * d, n[1] * d, n[2] * d], normal: n };
+    const basis = planeBasis(plane);
+    for (const { solid, piece, tint } of cut[kind]!) {
+      if (piece !== null && staysWhole(piece, n[0], n[1], n[2], d)) continue;
+      for (const region of sliceSolid(solid, plane))
+        addRegion(out, region, basis, m, part, styles[kind]!, tint);
+    }
+  }
+  return {
+    position: Float32Array.from(out.position),
+    index: Uint32Array.from(out.index),
+    part: Float32Array.from(out.part),
+    style: Float32Array.from(out.style),
+    tint: Uint8Array.from(out.tint),
+    outline: Float32Array.from(out.outline),
+  };
+}
+
+interface Collector {
+  readonly position: number[];
+  readonly index: number[];
+  readonly part: number[];
+  readonly style: number[];
+  readonly tint: number[];
+  readonly outline: number[];
+}
+
+type Direction = readonly [number, number, number];
+
+/** The machine's direction in the part's frame (its matrix is a rigid motion). */
+const ownDirection = (m: Float32Array, v: Direction): Direction => [
+  m[0]! * v[0] + m[1]! * v[1] + m[2]! * v[2],
+  m[4]! * v[0] + m[5]! * v[1] + m[6]! * v[2],
+  m[8]! * v[0] + m[9]! * v[1] + m[10]! * v[2],
+];
+
+function missesBox(min: Direction, max: Direction, n: Direction, d: number): boolean {
+  let least = 0;
+  let most = 0;
+  for (const k of [0, 1, 2] as const) {
+    least += n[k] * (n[k] > 0 ? min[k] : max[k]);
+    most += n[k] * (n[k] > 0 ? max[k] : min[k]);
+  }
+  return least > d || most < d;
+}
+
+function addRegion(
+  out: Collector,
+  region: SectionRegion,
+  { origin_m: o, u, v }: PlaneBasis,
+  m: Float32Array,
+  part: number,
+  style: number,
+  tint: readonly [number, number, number],
+): void {
+  const loops = [region.outer, ...region.holes];
+  const area = loops.reduce((sum, loop) => sum + loopArea(loop), 0);
+  const around = loops.reduce((sum, loop) => sum + loopLength(loop), 0);
+  const thin = (2 * area) / around < SOLID_BELOW_M;
+  const first = out.position.length / 3;
+  const points = loops.map((loop) => {
+    const list: Vector2[] = [];
+    for (let i = 0; i < loop.length; i += 2) list.push(new Vector2(loop[i], loop[i + 1]));
+    return list;
+  });
+  for (const [a, b, c] of ShapeUtils.triangulateShape(points[0]!, points.slice(1)) as number[][])
+    out.index.push(first + a!, first + b!, first + c!);
+  for (const loop of loops) {
+    const start = out.position.length;
+    for (let i = 0; i < loop.length; i += 2) {
+      const x = o[0] + u[0] * loop[i]! + v[0] * loop[i + 1]!;
+      const y = o[1] + u[1] * loop[i]! + v[1] * loop[i + 1]!;
+      const z = o[2] + u[2] * loop[i]! + v[2] * loop[i + 1]!;
+      out.position.push(
+        m[0]! * x + m[4]! * y + m[8]! * z + m[12]!,
+        m[1]! * x + m[5]! * y + m[9]! * z + m[13]!,
+        m[2]! * x + m[6]! * y + m[10]! * z + m[14]!,
+      );
+      out.part.push(part);
+      out.style.push(thin ? 255 : style);
+      out.tint.push(...tint);
+    }
+    const end = out.position.length;
+    for (let i = start; i < end; i += 3) {
+      const j = i + 3 < end ? i + 3 : start;
+      for (let k = 0; k < 3; k++) out.outline.push(out.position[i + k]!);
+      for (let k = 0; k < 3; k++) out.outline.push(out.position[j + k]!);
+    }
+  }
+}
+
+function loopLength(loop: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < loop.length; i += 2) {
+    const j = (i + 2) % loop.length;
+    sum += Math.hypot(loop[j]! - loop[i]!, loop[j + 1]! - loop[i + 1]!);
+  }
+  return sum;
+}
