@@ -142,6 +142,11 @@ export class SolidScope {
     return this.keep(this.kernel.module.Manifold.intersection(a, b));
   }
 
+  /** The part of a solid on the side that `normal` points to of the plane at `offset_m` along it from the origin. */
+  trim(solid: Solid, normal: Vec3, offset_m: number): Solid {
+    return this.keep(solid.trimByPlane([normal[0], normal[1], normal[2]], offset_m));
+  }
+
   translate(solid: Solid, by: Vec3): Solid {
     return this.keep(solid.translate([by[0], by[1], by[2]]));
   }

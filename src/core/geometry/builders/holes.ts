@@ -16,10 +16,10 @@ export function holePlaces(pattern: HolePattern): readonly Place[] {
   if (pattern.places_m !== undefined) {
     return pattern.places_m.map(([y_m, z_m]) => ({ y_m, z_m, turn_deg: 0 }));
   }
-  const count = pattern.count ?? 1;
+  const count = pattern.angles_deg?.length ?? pattern.count ?? 1;
   const radius = pattern.radius_m ?? 0;
   return Array.from({ length: count }, (_, i) => {
-    const turn_deg = (pattern.start_deg ?? 0) + (360 * i) / count;
+    const turn_deg = (pattern.start_deg ?? 0) + (pattern.angles_deg?.[i] ?? (360 * i) / count);
     return {
       y_m: radius * Math.cos(turn_deg * DEGREE),
       z_m: -radius * Math.sin(turn_deg * DEGREE),
@@ -49,7 +49,9 @@ export function holeTools(
         ])
       : round;
   return holePlaces(pattern).map((place) => {
-    const turned = half > 0 ? solids.rotate(tool, -place.turn_deg) : tool;
+    const along = pattern.slot_along ?? (pattern.places_m === undefined ? 'circle' : 'z');
+    const turn_deg = along === 'circle' ? -place.turn_deg : along === 'y' ? 90 : 0;
+    const turned = half > 0 && turn_deg !== 0 ? solids.rotate(tool, turn_deg) : tool;
     return solids.translate(turned, [0, place.y_m, place.z_m]);
   });
 }

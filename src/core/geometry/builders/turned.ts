@@ -2,6 +2,7 @@ import type { Station, TurnedParams } from '../../machine';
 import { segmentsFor } from '../segments';
 import type { ProfilePoint, Solid, SolidScope } from '../solid-kernel';
 import { body, type BuildContext } from './context';
+import { drillingTools, keywayTools } from './drillings';
 import { boreHoles } from './holes';
 
 /** Steps off an edge to ask what lies beyond it. */
@@ -21,7 +22,11 @@ export function turnedSolid(solids: SolidScope, params: Omit<TurnedParams, 'buil
   const rings = stations.map((s) =>
     stationSolid(solids, s, stations, params.chamfer_m ?? 0, params.bore_chamfer_m ?? 0),
   );
-  return boreHoles(solids, solids.union(rings), params.holes, x0, x1);
+  const outer = Math.max(...stations.map((s) => Math.max(s.outer_m, s.outer_end_m ?? 0)));
+  return solids.subtract(boreHoles(solids, solids.union(rings), params.holes, x0, x1), [
+    ...keywayTools(solids, params.keyways, outer),
+    ...drillingTools(solids, params.drillings),
+  ]);
 }
 
 function stationSolid(

@@ -5,6 +5,17 @@
  */
 import { z } from 'zod';
 import { turnedParams } from './turned';
+import { exciterHousingParams } from './exciter-housing';
+import { shotParams } from './shot';
+import { sphericalRollerBearingParams } from './spherical-roller-bearing';
+import { taperedRollerBearingParams } from './tapered-roller-bearing';
+import { isolatorParams } from './isolator';
+import { radialPistonMotorParams } from './radial-piston-motor';
+import { axialMotorParams } from './axial-motor';
+import { couplingShaftParams } from './coupling-shaft';
+import { lipSealParams, oRingParams } from './seal';
+import { lockWasherParams } from './lock-washer';
+import { bentTubeParams } from './bent-tube';
 import { boltParams } from './bolt';
 import { nutParams } from './nut';
 import { boxSectionParams } from './box-section';
@@ -18,6 +29,18 @@ import { builtUpParams } from './built-up';
 
 export const builderParams = z.discriminatedUnion('builder', [
   turnedParams,
+  exciterHousingParams,
+  shotParams,
+  sphericalRollerBearingParams,
+  taperedRollerBearingParams,
+  isolatorParams,
+  radialPistonMotorParams,
+  axialMotorParams,
+  couplingShaftParams,
+  lipSealParams,
+  oRingParams,
+  lockWasherParams,
+  bentTubeParams,
   boltParams,
   nutParams,
   boxSectionParams,
@@ -34,6 +57,17 @@ export type BuilderName = BuilderParams['builder'];
 
 export * from './common';
 export * from './turned';
+export * from './exciter-housing';
+export * from './shot';
+export * from './spherical-roller-bearing';
+export * from './tapered-roller-bearing';
+export * from './isolator';
+export * from './radial-piston-motor';
+export * from './axial-motor';
+export * from './coupling-shaft';
+export * from './seal';
+export * from './lock-washer';
+export * from './bent-tube';
 export * from './bolt';
 export * from './nut';
 export * from './box-section';

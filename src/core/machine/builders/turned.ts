@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { holePattern, nonNegative, station } from './common';
+import { drilling, holePattern, keyway, nonNegative, station } from './common';
 
 /**
  * Anything turned about x: shells, heads, tubes, flanges, hubs, rings, stepped shafts, seats, carriers, discs.
@@ -13,6 +13,8 @@ export const turnedParams = z.strictObject({
   /** Chamfer of bore edges that stand free. */
   bore_chamfer_m: nonNegative.optional(),
   holes: z.array(holePattern).optional(),
+  keyways: z.array(keyway).optional(),
+  drillings: z.array(drilling).optional(),
   /** Cut along its axis in a section and shown whole, as the drawing convention has it for shafts. */
   shaft: z.boolean().optional(),
 });
