@@ -4,6 +4,7 @@ import {
   advance, BORE, bulkPacking, createBalls, createSimulation, createTouched, P, readShot, setBall, stepPositions, V,
   type ShotParameters, type World,
 } from '../../src/core/shot';
+import { seededRandom } from '../../src/core/kernel';
 import { ALDER_ONE, worldOf } from './worlds';
 
 /** A round drum about its own axis, half full of 12 mm balls. */
@@ -115,30 +116,39 @@ describe('drum', () => {
 describe('level surface', () => {
   it('is a circle about a centre g / w^2 from the axis when gravity turns along with the housing', () => {
     // The field of w^2 r about O and a steady g towards +x is that of w^2 r about (-g / w^2, 0).
+    // Shaken first: even without friction a bed keeps a slope of some degrees.
     const w = 14;
-    const p = drum({ slice: { dimension: 2, depth_m: 0.04, ends: 'periodic' }, friction: { ball: 0, wall: 0 } });
-    const sim = createSimulation({ ...p, shot: { ...p.shot, ball_diameter_m: 0.006, mass_kg: 50 } });
+    const d = 0.008;
+    const p = drum({ slice: { dimension: 3, depth_m: 0.026, ends: 'periodic' }, friction: { ball: 0, wall: 0 } });
+    const sim = createSimulation({ ...p, shot: { ...p.shot, ball_diameter_m: d, mass_kg: 50 } });
     const steady = worldLike(sim.world, w);
     const touched = createTouched(steady.balls.count);
+    const random = seededRandom(2);
     for (let n = 0; n < 5000; n++) {
       stepPositions(steady, touched, 2e-4, 30);
-      if (n < 4000) for (let i = 0; i < steady.balls.count; i++) for (let c = 0; c < 2; c++) steady.balls.motion[i * V + c]! *= 0.998;
+      if (n >= 3500 || n % 50 > 0) continue;
+      const kick = 0.4 * (1 - n / 3500);
+      for (let i = 0; i < steady.balls.count; i++) for (let c = 0; c < 2; c++) steady.balls.motion[i * V + c]! += kick * random.between(-1, 1);
     }
     const centre = -9.80665 / (w * w);
-    // Innermost ball in each direction about the expected centre, where the wall leaves room for a surface.
+    // Innermost ball in each direction about the expected centre, where it does not lie on the wall itself.
     const bins = new Array<number>(24).fill(Infinity);
+    const onWall = new Array<boolean>(24).fill(true);
     for (let i = 0; i < steady.balls.count; i++) {
       const x = steady.balls.position[i * P]! - centre;
       const y = steady.balls.position[i * P + 1]!;
       const bin = Math.floor(((Math.atan2(y, x) + Math.PI) / (2 * Math.PI)) * 24);
-      bins[bin] = Math.min(bins[bin]!, Math.hypot(x, y));
+      const r = Math.hypot(x, y);
+      if (r >= bins[bin]!) continue;
+      bins[bin] = r;
+      onWall[bin] = Math.hypot(x + centre, y) > 0.08 - 1.5 * d;
     }
-    const surface = bins.filter((r) => Number.isFinite(r));
+    const surface = bins.filter((r, bin) => Number.isFinite(r) && onWall[bin] === false);
     const mean = surface.reduce((a, b) => a + b, 0) / surface.length;
-    expect(surface.length).toBeGreaterThan(8);
+    expect(surface.length).toBeGreaterThan(6);
     const spread = Math.sqrt(surface.reduce((a, r) => a + (r - mean) ** 2, 0) / surface.length);
     // About O itself the same surface is far from round: the offset is 50 mm.
-    expect(spread).toBeLessThan(0.6 * 0.006);
+    expect(spread).toBeLessThan(0.6 * d);
   });
 });
 

@@ -4,6 +4,9 @@ import type { ShotParameters } from './parameters';
 
 /** Points across a ball's diameter at which its chord along the shaft is taken. */
 const SAMPLES = 9;
+/** What the samples of a ball of radius 1 and a disc of radius 1 add up to, so that each counts with its true volume. */
+const SAMPLED = { 3: sampled((left) => 2 * Math.sqrt(left)), 2: sampled(() => 1) };
+
 /** A cell belongs to the bed's inside when it and its eight neighbours hold at least this solid share. */
 const INSIDE = 0.35;
 
@@ -19,6 +22,7 @@ export function bulkPacking(p: ShotParameters, balls: Balls): number {
   const y0 = (-n * size) / 2;
   const solid = new Float64Array(n * n);
   const flat = slice.dimension === 2;
+  const correct = (flat ? Math.PI : (4 * Math.PI) / 3) / SAMPLED[slice.dimension];
   for (let i = 0; i < balls.count; i++) {
     const r = balls.position[i * P + 3]!;
     const step = (2 * r) / SAMPLES;
@@ -31,7 +35,7 @@ export function bulkPacking(p: ShotParameters, balls: Balls): number {
         const cx = Math.floor((balls.position[i * P]! + dx - x0) / size);
         const cy = Math.floor((balls.position[i * P + 1]! + dy - y0) / size);
         if (cx < 0 || cy < 0 || cx >= n || cy >= n) continue;
-        solid[cy * n + cx]! += (flat ? 1 : 2 * Math.sqrt(left)) * step * step;
+        solid[cy * n + cx]! += correct * (flat ? 1 : 2 * Math.sqrt(left)) * step * step;
       }
     }
   }
@@ -49,4 +53,15 @@ export function bulkPacking(p: ShotParameters, balls: Balls): number {
     }
   }
   return cells === 0 ? 0 : sum / cells / full;
+}
+
+function sampled(chord: (left: number) => number): number {
+  let sum = 0;
+  for (let a = 0; a < SAMPLES; a++) {
+    for (let b = 0; b < SAMPLES; b++) {
+      const left = 1 - ((2 * a + 1) / SAMPLES - 1) ** 2 - ((2 * b + 1) / SAMPLES - 1) ** 2;
+      if (left > 0) sum += (chord(left) * 4) / SAMPLES ** 2;
+    }
+  }
+  return sum;
 }
