@@ -9,7 +9,7 @@ export default defineCalculation({
   answers: 'calc.item-statistics.answers',
   source: 'G. F. Kuder, M. W. Richardson, Psychometrika 2 (1937) 151 (from memory)',
   input: z.object({
-    responses: z.array(z.array(z.union([z.literal(0), z.literal(1)]).meta({ unit: '1' })).min(1)).min(1),
+    responses: z.array(z.array(number('1')).min(1)).min(1),
   }),
   output: z.object({
     totals: z.array(number('1')).readonly(),
