@@ -108,7 +108,7 @@ function checkSeats(machine: Machine, solids: Readonly<Record<string, KindSolid>
   return faults;
 }
 
-/** Every part is reached from a part that is fixed, or from the frame or the drum, over relations and fasteners. */
+/** Every part hangs together with the others over relations and fasteners. */
 function checkReach(machine: Machine, where: Where): Fault[] {
   const neighbours = new Map<string, Set<string>>();
   const link = (ids: readonly string[]): void => {
@@ -126,19 +126,22 @@ function checkReach(machine: Machine, where: Where): Fault[] {
     if (unit.group)
       link([...unit.partIds, ...unit.group.joins.flatMap((ref) => [...partsOfRef(machine, ref)])]);
   }
-  // The heaviest web of parts is the machine; whatever hangs free of it is not held by anything.
-  const start =
-    machine.parts.find((p) => p.movesWith === 'frame' && !p.context && p.option === null) ?? machine.parts[0];
-  if (start === undefined) return [];
-  const reached = new Set([start.id]);
-  const queue = [start.id];
-  for (let id = queue.pop(); id !== undefined; id = queue.pop()) {
-    for (const next of neighbours.get(id) ?? []) {
-      if (!reached.has(next)) {
-        reached.add(next);
+  // The web with the most parts is the machine; whatever hangs free of it is not held by anything.
+  let reached = new Set<string>();
+  const visited = new Set<string>();
+  for (const part of machine.parts) {
+    if (visited.has(part.id)) continue;
+    const web = new Set([part.id]);
+    const queue = [part.id];
+    for (let id = queue.pop(); id !== undefined; id = queue.pop()) {
+      visited.add(id);
+      for (const next of neighbours.get(id) ?? []) {
+        if (web.has(next)) continue;
+        web.add(next);
         queue.push(next);
       }
     }
+    if (web.size > reached.size) reached = web;
   }
   const faults: Fault[] = [];
   const told = new Set<string>();
