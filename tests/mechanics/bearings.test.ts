@@ -213,7 +213,7 @@ describe('end play', () => {
 
   it('turns the nut to the middle of the band', () => {
     const loose = valueOf(endPlay({ ...hub, end_play_m: 0.000265 }));
-    expect(loose).toMatchObject({ verdict: 'too loose', turn_places: null });
+    expect(loose).toMatchObject({ verdict: 'too-loose', turn_places: null });
     expect(loose.turn_deg).toBeCloseTo(36, 9);
     expect(loose.end_play_after_m).toBeCloseTo(0.000065, 12);
     expect(valueOf(endPlay({ ...hub, end_play_m: 0.00001 })).turn_deg).toBeLessThan(0);

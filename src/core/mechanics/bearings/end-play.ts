@@ -28,7 +28,7 @@ export interface EndPlayInput {
 }
 
 export interface EndPlay {
-  readonly verdict: 'too tight' | 'within' | 'too loose';
+  readonly verdict: 'too-tight' | 'within' | 'too-loose';
   /** Angle to turn the nut; positive tightens. 0 when the play is within the band. */
   readonly turn_deg: number;
   /** The same in steps of the lock, to the nearest; null without lock places. */
@@ -54,7 +54,7 @@ export function endPlay(input: EndPlayInput): Result<EndPlay> {
   if (faults.length > 0) return fail(faults);
 
   const inBand = (play_m: number) => play_m >= target_min_m && play_m <= target_max_m;
-  const verdict = inBand(end_play_m) ? 'within' : end_play_m < target_min_m ? 'too tight' : 'too loose';
+  const verdict = inBand(end_play_m) ? 'within' : end_play_m < target_min_m ? 'too-tight' : 'too-loose';
   const excess_m = verdict === 'within' ? 0 : end_play_m - (target_min_m + target_max_m) / 2;
   const turn_deg = (excess_m / thread_pitch_m) * 360;
   const turn_places = lock_places === undefined ? null : 0 + Math.round((turn_deg * lock_places) / 360);

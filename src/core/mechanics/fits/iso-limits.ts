@@ -78,7 +78,7 @@ function shaftLimits(
       : letter === 'k' && grade > 7
         ? 0
         : shaftLower(letter, size_mm, range);
-  if (ei === undefined) return refuse('class-with-grades', { letter, grades: '5, 6, 7' });
+  if (ei === undefined) return refuse('class-with-grades', { letter, grades: ['5', '6', '7'] });
   return { ok: true, limits: { upper_um: ei + tolerance, lower_um: ei } };
 }
 
@@ -103,11 +103,11 @@ function holeLimits(
   if (es !== undefined) return { ok: true, limits: { upper_um: 0 - es + tolerance, lower_um: 0 - es } };
   if (letter === 'J') {
     const upper_um = HOLE_J_UPPER_UM[grade]?.[range];
-    if (upper_um === undefined) return refuse('class-with-grades', { letter, grades: '6, 7, 8' });
+    if (upper_um === undefined) return refuse('class-with-grades', { letter, grades: ['6', '7', '8'] });
     return { ok: true, limits: { upper_um, lower_um: upper_um - tolerance } };
   }
   const upper_um = holeUpper(letter, grade, size_mm, range, tolerance);
-  if (upper_um === undefined) return refuse('class-with-grades', { letter, grades: '5, 6, 7, 8' });
+  if (upper_um === undefined) return refuse('class-with-grades', { letter, grades: ['5', '6', '7', '8'] });
   return { ok: true, limits: { upper_um, lower_um: upper_um - tolerance } };
 }
 

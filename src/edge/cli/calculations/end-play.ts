@@ -16,7 +16,7 @@ export default defineCalculation({
     lock_places: whole(1).optional(),
   }),
   output: z.object({
-    verdict: choice('too tight', 'within', 'too loose'),
+    verdict: choice('too-tight', 'within', 'too-loose'),
     turn_deg: outNumber('deg'),
     turn_places: outNumber('1'),
     end_play_after_m: outNumber('m'),
