@@ -74,10 +74,12 @@ export function finished<T extends object>(output: T): Result<T> {
   const visit = (value: unknown, path: string): void => {
     if (typeof value === 'number') {
       if (!Number.isFinite(value)) {
-        faults.push({ path, expected: message('expected.representable'), found: String(value) });
+        faults.push({ path, expected: message('expected.representable'), found: '(too large)' });
       }
     } else if (typeof value === 'object' && value !== null) {
       for (const [key, item] of Object.entries(value)) {
+        // what a note repeats has its own path
+        if (path === '' && key === 'notes') continue;
         visit(item, Array.isArray(value) ? `${path}[${key}]` : path === '' ? key : `${path}.${key}`);
       }
     }

@@ -89,6 +89,8 @@ const calcMechanics = {
   'mechanics.note.too-hot-for-bearing':
     'above {{limit_C}} degC: too hot for an ordinary bearing ring (common practice, no source)',
   'mechanics.note.no-outside-load': 'without an outside load and a stiffness ratio there is no loaded stress',
+  'mechanics.note.no-separation-load':
+    'without a stiffness ratio, or with one of 1, there is no load at which the joint opens',
   'mechanics.note.joint-opens': 'the joint opens: the bolt carries the whole outside load',
   'mechanics.note.above-proof': 'the stress is above the proof strength',
   'mechanics.note.slip-torque-needs-radius': 'without the radius of the bolt circle there is no slip torque',

@@ -76,6 +76,7 @@ export function bolt(input: BoltInput): Result<Bolt> {
   const stress_initial_Pa = preload_N / stress_area_m2;
   const separation_load_N = C === undefined || C === 1 ? null : preload_N / (1 - C);
   const notes: Message[] = [];
+  if (separation_load_N === null) notes.push(message('mechanics.note.no-separation-load'));
 
   let stress_loaded_Pa: number | null = null;
   if (external_load_N === undefined || C === undefined) {
