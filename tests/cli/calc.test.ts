@@ -29,7 +29,7 @@ describe('calc', () => {
       'height_m',
       'chord_m',
       'centroid_m',
-      'notes[]',
+      'notes',
     ]);
   });
 

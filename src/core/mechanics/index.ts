@@ -39,3 +39,4 @@ export * from './lifting/lift-limit';
 export * from './ballast/brine';
 export * from './oil/oil-volume';
 export * from './alignment/corner-shims';
+export * from './unbalance/outline';
