@@ -142,7 +142,12 @@ export default {
       from: { path: '^src/(store|words)/' },
       to: { path: RENDERERS, reachable: true },
     },
-    { name: 'no-unresolved', severity: 'error', from: { path: '^src/' }, to: { couldNotResolve: true, pathNot: '[?]url$' } },
+    {
+      name: 'no-unresolved',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { couldNotResolve: true, pathNot: '[?]url$' },
+    },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },

@@ -18,7 +18,11 @@ const contentPolicy: Plugin = {
   name: 'content-policy',
   apply: 'build',
   transformIndexHtml: () => [
-    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY }, injectTo: 'head-prepend' },
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY },
+      injectTo: 'head-prepend',
+    },
   ],
 };
 

@@ -3,3 +3,4 @@ export * from './transient';
 export * from './store';
 export * from './ports';
 export * from './commands';
+export * from './selectors';
