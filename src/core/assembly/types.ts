@@ -105,6 +105,15 @@ export interface Timeline {
   readonly leavesAt: Int32Array;
 }
 
+/** Where one step of the plan lays parts down: a shift from where they were before it. */
+export interface LaidDown {
+  /** Number of the step in the plan. */
+  readonly step: number;
+  /** Numbers in `machine.parts`. */
+  readonly parts: readonly number[];
+  readonly offset_m: Vec3;
+}
+
 /** Exploded view: one entry a part, in the order of `machine.parts`. */
 export interface Explode {
   readonly partCount: number;
@@ -114,6 +123,8 @@ export interface Explode {
   readonly innerOffsets: Float32Array;
   /** Stretch of s in which each moves: start and end of the group's motion, then of the inner motion (4 a part). */
   readonly windows: Float32Array;
+  /** The same lay-out step by step; the shifts of a part add up to its offsets. */
+  readonly laidDown: readonly LaidDown[];
   /** Extent of the fully exploded machine along x, metres. */
   readonly spread_m: number;
 }

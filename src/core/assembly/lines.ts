@@ -1,0 +1,199 @@
+/**
+ * A grid of parallel lines through the machine and the stretch of each part on every line: the layered depth from
+ * which blocking is read. Lines that share a cell's place on the grid but different triangles of one closed mesh
+ * never miss or double a hit, since a shared edge is cut at one and the same place from both sides (half-open rule).
+ */
+
+/** Meshes whose coordinates `a`, `b` span the grid and `depth` runs along the lines (offsets into xyz triples). */
+export interface LineSource {
+  readonly positions: Float32Array;
+  readonly indices: Uint32Array;
+  readonly part: number;
+}
+
+export interface GridFrame {
+  /** Which coordinate of the triples is across (two) and along the lines. */
+  readonly a: 0 | 1 | 2;
+  readonly b: 0 | 1 | 2;
+  readonly depth: 0 | 1 | 2;
+  readonly cell_m: number;
+  /** Place of line (0, 0). */
+  readonly a0_m: number;
+  readonly b0_m: number;
+  readonly countA: number;
+  readonly countB: number;
+}
+
+export interface LineGrid extends GridFrame {
+  /** First interval of each line, countA * countB + 1 numbers; line = iA + iB * countA. */
+  readonly lineStart: Uint32Array;
+  /** Part, start and end of each interval; those of one part on a line do not overlap and stand in order. */
+  readonly part: Uint16Array;
+  readonly from: Float32Array;
+  readonly to: Float32Array;
+}
+
+class Hits {
+  line = new Uint32Array(1 << 16);
+  depth = new Float32Array(1 << 16);
+  part = new Uint16Array(1 << 16);
+  count = 0;
+
+  grow(): void {
+    const wider = <T extends Uint32Array | Float32Array | Uint16Array>(old: T, next: T): T => {
+      next.set(old);
+      return next;
+    };
+    const size = this.line.length * 2;
+    this.line = wider(this.line, new Uint32Array(size));
+    this.depth = wider(this.depth, new Float32Array(size));
+    this.part = wider(this.part, new Uint16Array(size));
+  }
+}
+
+/** Cuts the meshes by the lines of `frame`. */
+export function cutLines(frame: GridFrame, sources: readonly LineSource[]): LineGrid {
+  const hits = new Hits();
+  for (const source of sources) rasterize(frame, source, hits);
+  const lineCount = frame.countA * frame.countB;
+  // Counting sort by line; stable, so that the hits of a part stay together.
+  const start = new Uint32Array(lineCount + 1);
+  for (let h = 0; h < hits.count; h++) start[(hits.line[h]! >>> 1) + 1]!++;
+  for (let l = 0; l < lineCount; l++) start[l + 1] = start[l + 1]! + start[l]!;
+  const next = start.slice(0, lineCount);
+  const order = new Uint32Array(hits.count);
+  for (let h = 0; h < hits.count; h++) order[next[hits.line[h]! >>> 1]!++] = h;
+
+  const half = (hits.count >>> 1) + 1;
+  const part = new Uint16Array(half);
+  const from = new Float32Array(half);
+  const to = new Float32Array(half);
+  const lineStart = new Uint32Array(lineCount + 1);
+  let made = 0;
+  for (let l = 0; l < lineCount; l++) {
+    lineStart[l] = made;
+    const end = start[l + 1]!;
+    let i = start[l]!;
+    while (i < end) {
+      const p = hits.part[order[i]!]!;
+      let j = i + 1;
+      while (j < end && hits.part[order[j]!] === p) j++;
+      sortByDepth(order, i, j, hits);
+      let inside = 0;
+      let begun = 0;
+      for (let h = i; h < j; h++) {
+        const hit = order[h]!;
+        if ((hits.line[hit]! & 1) === 1) {
+          if (inside++ === 0) begun = hits.depth[hit]!;
+        } else if (inside > 0 && --inside === 0) {
+          part[made] = p;
+          from[made] = begun;
+          to[made++] = hits.depth[hit]!;
+        }
+      }
+      i = j;
+    }
+  }
+  lineStart[lineCount] = made;
+  return {
+    ...frame,
+    lineStart,
+    part: part.subarray(0, made),
+    from: from.subarray(0, made),
+    to: to.subarray(0, made),
+  };
+}
+
+/** Insertion sort of a short run; at equal depth entering comes first, so that touching solids count as one. */
+function sortByDepth(order: Uint32Array, start: number, end: number, hits: Hits): void {
+  for (let i = start + 1; i < end; i++) {
+    const hit = order[i]!;
+    const depth = hits.depth[hit]!;
+    const enters = hits.line[hit]! & 1;
+    let j = i - 1;
+    while (j >= start) {
+      const other = order[j]!;
+      const d = hits.depth[other]!;
+      if (d < depth || (d === depth && (hits.line[other]! & 1) >= enters)) break;
+      order[j + 1] = other;
+      j--;
+    }
+    order[j + 1] = hit;
+  }
+}
+
+function rasterize(frame: GridFrame, source: LineSource, hits: Hits): void {
+  const { a, b, depth, cell_m, a0_m, b0_m, countA, countB } = frame;
+  const { positions, indices, part } = source;
+  // Coordinates (a, b, depth) are a right-handed triple, so a positive area in the plane faces along the lines.
+  const handed = (b - a + 3) % 3 === 1 ? 1 : -1;
+  for (let t = 0; t < indices.length; t += 3) {
+    const i0 = indices[t]! * 3;
+    const i1 = indices[t + 1]! * 3;
+    const i2 = indices[t + 2]! * 3;
+    const b_0 = (positions[i0 + b]! - b0_m) / cell_m;
+    const b_1 = (positions[i1 + b]! - b0_m) / cell_m;
+    const b_2 = (positions[i2 + b]! - b0_m) / cell_m;
+    let low = b_0 < b_1 ? b_0 : b_1;
+    if (b_2 < low) low = b_2;
+    let high = b_0 > b_1 ? b_0 : b_1;
+    if (b_2 > high) high = b_2;
+    let row = Math.floor(low) + 1;
+    if (row < 0) row = 0;
+    let lastRow = Math.floor(high);
+    if (lastRow >= countB) lastRow = countB - 1;
+    if (row > lastRow) continue;
+    const a_0 = (positions[i0 + a]! - a0_m) / cell_m;
+    const a_1 = (positions[i1 + a]! - a0_m) / cell_m;
+    const a_2 = (positions[i2 + a]! - a0_m) / cell_m;
+    const area = (a_1 - a_0) * (b_2 - b_0) - (a_2 - a_0) * (b_1 - b_0);
+    if (area === 0) continue;
+    const d_0 = positions[i0 + depth]!;
+    const d_1 = positions[i1 + depth]!;
+    const d_2 = positions[i2 + depth]!;
+    const slopeA = ((d_1 - d_0) * (b_2 - b_0) - (d_2 - d_0) * (b_1 - b_0)) / area;
+    const slopeB = ((a_1 - a_0) * (d_2 - d_0) - (a_2 - a_0) * (d_1 - d_0)) / area;
+    const least = Math.min(d_0, d_1, d_2);
+    const most = Math.max(d_0, d_1, d_2);
+    const enters = area * handed < 0 ? 1 : 0;
+    for (; row <= lastRow; row++) {
+      let left = Infinity;
+      let right = -Infinity;
+      if (b_0 < row !== b_1 < row) {
+        const x = b_0 < b_1 ? cross(a_0, b_0, a_1, b_1, row) : cross(a_1, b_1, a_0, b_0, row);
+        if (x < left) left = x;
+        if (x > right) right = x;
+      }
+      if (b_1 < row !== b_2 < row) {
+        const x = b_1 < b_2 ? cross(a_1, b_1, a_2, b_2, row) : cross(a_2, b_2, a_1, b_1, row);
+        if (x < left) left = x;
+        if (x > right) right = x;
+      }
+      if (b_2 < row !== b_0 < row) {
+        const x = b_2 < b_0 ? cross(a_2, b_2, a_0, b_0, row) : cross(a_0, b_0, a_2, b_2, row);
+        if (x < left) left = x;
+        if (x > right) right = x;
+      }
+      let column = Math.ceil(left);
+      if (column < 0) column = 0;
+      let endColumn = Math.ceil(right);
+      if (endColumn > countA) endColumn = countA;
+      for (; column < endColumn; column++) {
+        let d = d_0 + slopeA * (column - a_0) + slopeB * (row - b_0);
+        // A sliver's plane is ill-conditioned; its own corners bound the depth.
+        if (d < least) d = least;
+        else if (d > most) d = most;
+        if (hits.count === hits.line.length) hits.grow();
+        const h = hits.count++;
+        hits.line[h] = ((column + row * countA) << 1) | enters;
+        hits.depth[h] = d;
+        hits.part[h] = part;
+      }
+    }
+  }
+}
+
+/** Where the edge from its lower to its upper end meets the row: the same sum from whichever triangle it is asked. */
+function cross(aLow: number, bLow: number, aHigh: number, bHigh: number, row: number): number {
+  return aLow + ((aHigh - aLow) * (row - bLow)) / (bHigh - bLow);
+}

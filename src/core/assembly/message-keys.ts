@@ -1,0 +1,19 @@
+/** Every message key that this folder hands out, with the parameters it carries. */
+export const assemblyMessageKeys = [
+  { key: 'why.free', params: ['part'] },
+  { key: 'why.covers', params: ['part', 'covers'] },
+  { key: 'why.bars-tool', params: ['part', 'fasteners'] },
+  { key: 'why.clamps', params: ['part', 'clamped'] },
+  { key: 'why.thread', params: ['part', 'threaded'] },
+  { key: 'why.hose', params: ['part', 'port'] },
+  { key: 'why.drain', params: ['part', 'boundary'] },
+  { key: 'why.carries', params: ['part', 'carrier'] },
+  { key: 'why.tight', params: ['part', 'other'] },
+  { key: 'why.together', params: ['part', 'members'] },
+  { key: 'why.together-thread', params: ['part', 'barred-by'] },
+  { key: 'why.bench', params: ['part', 'from'] },
+  { key: 'why.last', params: ['part'] },
+  { key: 'why.fluid', params: ['fluid', 'boundary', 'volume_m3'] },
+] as const;
+
+export type AssemblyMessageKey = (typeof assemblyMessageKeys)[number]['key'];
