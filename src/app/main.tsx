@@ -1,0 +1,18 @@
+/** Entry: settings first, then words, then the shell; the machine comes while the shell is already up. */
+import { createRoot } from 'react-dom/client';
+import { BindProvider, loadLanguage } from '../view/bind';
+import '../view/theme';
+import { Shell } from './shell';
+import { commands, store } from './wire';
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('app/main: element #root, got none');
+
+// Reads the kept settings at once (before its first wait), so the first paint has the right words and theme.
+void commands.start();
+await loadLanguage(store.getState().settings.language);
+createRoot(root).render(
+  <BindProvider store={store} commands={commands}>
+    <Shell />
+  </BindProvider>,
+);

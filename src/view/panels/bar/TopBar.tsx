@@ -1,0 +1,97 @@
+/** The slim bar on top: name, machine, units, theme, and the ways to the sheets on smaller screens. */
+import type { Theme } from '../../../store';
+import { useApp, useCommands, useSpeech } from '../../bind';
+import { Icon } from '../common/icons';
+import type { Layout } from '../common/layout';
+import { Segmented } from '../common/Segmented';
+import { Mark } from './Mark';
+import './bar.css';
+
+const THEMES: readonly Theme[] = ['paper', 'night', 'projector'];
+
+export function TopBar({ layout }: { readonly layout: Layout }) {
+  const { t } = useSpeech();
+  const commands = useCommands();
+  const machine = useApp((s) => s.document?.machine);
+  const units = useApp((s) => s.settings.units);
+  const theme = useApp((s) => s.settings.theme);
+  const sheet = useApp((s) => s.sheet);
+  const panel = useApp((s) => s.panel);
+  const settingsOpen = panel === 'settings' && (layout === 'desktop' || sheet === 'panel');
+  return (
+    <header className="top-bar">
+      <p className="word-mark">
+        <Mark />
+        <span>{t('app.name')}</span>
+      </p>
+      <h1 className="machine-name">
+        {machine === undefined ? (
+          <span className="faint">{t('app.no-machine')}</span>
+        ) : (
+          <>
+            <span>{machine.name}</span>
+            {machine.place !== '' && layout !== 'phone' && <span className="faint"> · {machine.place}</span>}
+          </>
+        )}
+      </h1>
+      <div className="top-tools">
+        {layout === 'tablet' && (
+          <>
+            <button
+              type="button"
+              className="button"
+              aria-pressed={sheet === 'parts'}
+              onClick={() => commands.openSheet(sheet === 'parts' ? 'none' : 'parts')}
+            >
+              <Icon name="list" />
+              <span>{t('parts.title')}</span>
+            </button>
+            <button
+              type="button"
+              className="button"
+              aria-pressed={sheet === 'panel'}
+              onClick={() => commands.openSheet(sheet === 'panel' ? 'none' : 'panel')}
+            >
+              <Icon name="panel" />
+              <span>{t(`panel.${panel}`)}</span>
+            </button>
+          </>
+        )}
+        <Segmented
+          legend={t('settings.units')}
+          legendHidden
+          choices={[
+            { value: 'si', label: t('settings.units.si-short') },
+            { value: 'us', label: t('settings.units.us-short') },
+          ]}
+          value={units}
+          onChange={(next) => commands.change({ units: next })}
+        />
+        {layout === 'desktop' && (
+          <Segmented
+            legend={t('settings.theme')}
+            legendHidden
+            choices={THEMES.map((value) => ({ value, label: t(`settings.theme.${value}`) }))}
+            value={theme}
+            onChange={(next) => commands.change({ theme: next })}
+          />
+        )}
+        {layout !== 'phone' && (
+          <button
+            type="button"
+            className="button icon"
+            aria-label={t('settings.title')}
+            title={t('settings.title')}
+            aria-pressed={settingsOpen}
+            onClick={() => {
+              commands.openPanel(settingsOpen ? 'exciter' : 'settings');
+              if (layout !== 'desktop') commands.openSheet(settingsOpen ? 'none' : 'panel');
+            }}
+          >
+            <Icon name="settings" />
+          </button>
+        )}
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,71 @@
+/** The exciter: which way it spins, where the shot settles, and how hard that shakes the drum. */
+import type { SpinDirection } from '../../../store';
+import { useApp, useCommands, useSpeech } from '../../bind';
+import { Icon } from '../common/icons';
+import { Segmented } from '../common/Segmented';
+import { Signal } from '../common/Signal';
+import { ExciterControls } from './ExciterControls';
+import { ExciterDrawing } from './ExciterDrawing';
+import { ExciterTable } from './ExciterTable';
+import { useExciterStudy } from './use-exciter-study';
+import './exciter.css';
+
+/** LOW turns positive about machine +x, which is counter-clockwise seen from the machine's right. */
+const TURN: Readonly<Record<SpinDirection, string>> = { high: 'turn-cw', low: 'turn-ccw' };
+
+export function ExciterPanel() {
+  const { t, quantity, say } = useSpeech();
+  const commands = useCommands();
+  const direction = useApp((s) => s.exciter.direction);
+  const study = useExciterStudy();
+  const choice = (value: SpinDirection) => ({
+    value,
+    label: (
+      <span className="direction">
+        <Icon name={TURN[value]} size={22} />
+        <span>
+          <b>{t(`exciter.${value}`)}</b>
+          <small>{study === null ? '' : quantity(study[value].U_kgm, 'unbalance')}</small>
+        </span>
+      </span>
+    ),
+  });
+  return (
+    <div className="panel-body exciter">
+      <Segmented
+        legend={t('exciter.direction')}
+        className="direction-switch"
+        fill
+        choices={[choice('high'), choice('low')]}
+        value={direction}
+        onChange={(next) => commands.setExciter({ direction: next })}
+      />
+      {study === null ? (
+        <p className="faint">{t('exciter.none')}</p>
+      ) : (
+        <>
+          <ExciterDrawing study={study} direction={direction} />
+          <ExciterTable study={study} direction={direction} />
+          {study.lowIsLevel && <p className="limit small">{t('exciter.low-level')}</p>}
+          {study[direction].notes.length > 0 && (
+            <ul className="notes small">
+              {study[direction].notes.map((note, i) => (
+                <li key={i}>{say(note)}</li>
+              ))}
+            </ul>
+          )}
+          <Signal word="notice">
+            <p>{t('exciter.notice')}</p>
+          </Signal>
+          <ExciterControls study={study} />
+          <p className="small faint">
+            {t('exciter.mass-note', {
+              vibrating: quantity(study.vibratingMass_kg, 'mass', 4),
+              shot: quantity(study.shotMass_kg, 'mass'),
+            })}
+          </p>
+        </>
+      )}
+    </div>
+  );
+}

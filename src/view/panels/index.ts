@@ -1,0 +1,16 @@
+/** The panels of the app, handed to its shell. */
+import './common/common.css';
+
+export * from './bar/TopBar';
+export * from './common/layout';
+export * from './machine/DropZone';
+export * from './parts/PartsList';
+export * from './shell/Announcer';
+export * from './shell/LoadingNotice';
+export * from './shell/PhoneSheet';
+export * from './shell/SidePanel';
+export * from './shell/StageFault';
+export * from './stage-tools/SheetFrame';
+export * from './stage-tools/StageFoot';
+export * from './stage-tools/StageTools';
+export * from './teardown/TeardownStrip';

@@ -1,0 +1,76 @@
+/** The panel on the right: one of four, chosen by tabs. */
+import { type KeyboardEvent, useRef } from 'react';
+import type { PanelName } from '../../../store';
+import { useApp, useCommands, useSpeech } from '../../bind';
+import { ExciterPanel } from '../exciter/ExciterPanel';
+import { MachinePanel } from '../machine/MachinePanel';
+import { PartCard } from '../part/PartCard';
+import { SettingsPanel } from '../settings/SettingsPanel';
+
+export const PANELS: readonly PanelName[] = ['exciter', 'part', 'machine', 'settings'];
+
+/** What a panel's name stands for. */
+export function PanelContent({ panel }: { readonly panel: PanelName }) {
+  switch (panel) {
+    case 'exciter':
+      return <ExciterPanel />;
+    case 'part':
+      return <PartCard />;
+    case 'machine':
+      return <MachinePanel />;
+    case 'settings':
+      return <SettingsPanel />;
+  }
+}
+
+export function SidePanel() {
+  const { t } = useSpeech();
+  const commands = useCommands();
+  const panel = useApp((s) => s.panel);
+  const tabs = useRef<HTMLDivElement>(null);
+  const onKey = (event: KeyboardEvent<HTMLDivElement>): void => {
+    const at = PANELS.indexOf(panel);
+    const to: Readonly<Record<string, number>> = {
+      ArrowRight: (at + 1) % PANELS.length,
+      ArrowLeft: (at - 1 + PANELS.length) % PANELS.length,
+      Home: 0,
+      End: PANELS.length - 1,
+    };
+    const next = to[event.key];
+    if (next === undefined) return;
+    event.preventDefault();
+    commands.openPanel(PANELS[next]!);
+    tabs.current?.querySelectorAll<HTMLElement>('[role="tab"]')[next]?.focus();
+  };
+  return (
+    <div className="side-panel">
+      <div className="tabs" role="tablist" aria-label={t('panel.title')} ref={tabs} onKeyDown={onKey}>
+        {PANELS.map((name) => (
+          <button
+            key={name}
+            type="button"
+            role="tab"
+            id={`tab-${name}`}
+            aria-selected={name === panel}
+            aria-controls="side-panel-body"
+            tabIndex={name === panel ? 0 : -1}
+            onClick={() => commands.openPanel(name)}
+          >
+            {t(`panel.${name}`)}
+          </button>
+        ))}
+      </div>
+      <div
+        className="side-panel-body"
+        id="side-panel-body"
+        role="tabpanel"
+        aria-labelledby={`tab-${panel}`}
+        tabIndex={0}
+        // A new panel, and a new part, begin at their top.
+        key={panel}
+      >
+        <PanelContent panel={panel} />
+      </div>
+    </div>
+  );
+}

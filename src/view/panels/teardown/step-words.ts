@@ -1,0 +1,70 @@
+/** What a step of the plan says: title, item number, count, tools in the person's units. */
+import type { Step, Tool } from '../../../core/assembly';
+import { findPart, findUnit, type Machine } from '../../../core/machine';
+import type { Speech } from '../../bind';
+import { unitName } from '../common/names';
+
+const sameSet = (a: readonly string[], b: readonly string[]): boolean =>
+  a.length === b.length && a.every((id) => b.includes(id));
+
+/** Title of a step: the unit's name, the set's name where one is given for units that leave together. */
+export function stepTitle(speech: Speech, machine: Machine, step: Step): string {
+  const { t } = speech;
+  if (step.kind === 'drain')
+    return t('step.drain', { what: unitName(speech, machine, step.unitIds[0] ?? '') });
+  if (step.kind === 'support') {
+    const support = step.supports[0];
+    return support === undefined
+      ? t('step.support')
+      : t(`support.${support.kind}`, { what: unitName(speech, machine, support.what) });
+  }
+  const set = Object.entries(machine.setNames).find(([, ids]) => sameSet(ids, step.unitIds));
+  if (set !== undefined && speech.has(`set.${set[0]}.name`)) return t(`set.${set[0]}.name`);
+  const names = [...new Set(step.unitIds.map((id) => unitName(speech, machine, id)))];
+  return names.length <= 2
+    ? new Intl.ListFormat(speech.language, { type: 'conjunction' }).format(names)
+    : t('step.and-more', { name: names[0]!, count: names.length - 1 });
+}
+
+/** Part ids that a step moves. */
+export const stepParts = (machine: Machine, step: Step): readonly string[] =>
+  step.unitIds.flatMap((id) => findUnit(machine, id)?.partIds ?? (findPart(machine, id) ? [id] : []));
+
+/** Item number of the first part that a step moves; null for steps that move none. */
+export function stepItem(machine: Machine, step: Step): number | null {
+  const first = stepParts(machine, step)[0];
+  const kind = first === undefined ? undefined : findPart(machine, first)?.kind;
+  return kind === undefined ? null : (machine.kinds[kind]?.item ?? null);
+}
+
+const INCH_m = 0.0254;
+
+/** Nearest sixteenth of an inch as a reduced fraction, for a metric wrench size shown in US units. */
+export function inchFraction(size_m: number): string {
+  const sixteenths = Math.round((16 * size_m) / INCH_m);
+  const whole = Math.floor(sixteenths / 16);
+  let top = sixteenths % 16;
+  let bottom = 16;
+  while (top > 0 && top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  if (top === 0) return String(whole);
+  return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
+}
+
+/** A tool with its size. Metric fasteners take metric wrenches, so US units add the inch beside the millimetre. */
+export function toolText(speech: Speech, tool: Tool): string {
+  const { t, quantity, units } = speech;
+  const millimetres = `${new Intl.NumberFormat(speech.language).format(Math.round(tool.size_m * 1e4) / 10)}\u202fmm`;
+  const size =
+    tool.size_m === 0
+      ? ''
+      : units === 'us'
+        ? t('tool.size-us', { size: millimetres, inch: inchFraction(tool.size_m) })
+        : millimetres;
+  const base = t(`tool.${tool.kind}`, { size, drive: tool.drive }).trim();
+  return tool.extension_m > 0
+    ? t('tool.with-extension', { tool: base, reach: quantity(tool.extension_m, 'length') })
+    : base;
+}
