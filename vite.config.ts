@@ -30,5 +30,16 @@ export default defineConfig({
   plugins: [react(), contentPolicy],
   base: './',
   worker: { format: 'es' },
-  build: { target: 'es2022', chunkSizeWarningLimit: 1200, assetsInlineLimit: 0 },
+  build: {
+    target: 'es2022',
+    chunkSizeWarningLimit: 1200,
+    assetsInlineLimit: 0,
+    rolldownOptions: {
+      treeshake: {
+        // Core and store do nothing when they are read in, so what a page does not use (validators, solids) stays out.
+        moduleSideEffects: (id) =>
+          !/\/src\/(core|store)\//.test(id) && !/\/node_modules\/(zod|yaml|manifold-3d)\//.test(id),
+      },
+    },
+  },
 });

@@ -1,11 +1,11 @@
 /** What can be set on the exciter: both speeds, fill, baffle. */
+import type { ExciterStudy } from '../../../core/studies';
 import { useApp, useCommands, useSpeech } from '../../bind';
 import { RangeField } from '../common/RangeField';
-import type { ExciterStudyShape } from './shape';
 
 const DEGREE = Math.PI / 180;
 
-export function ExciterControls({ study }: { readonly study: ExciterStudyShape }) {
+export function ExciterControls({ study }: { readonly study: ExciterStudy }) {
   const { t, quantity, number } = useSpeech();
   const commands = useCommands();
   const exciter = useApp((s) => s.exciter);

@@ -3,10 +3,10 @@
  * wall and baffle cut and hatched, shaft axis, centre of mass of the shot, and the force as an arrow. The body frame's
  * +x points down on the page and +y to the right, so counter-clockwise stays counter-clockwise.
  */
+import type { DirectionStudy, ExciterStudy, Loop } from '../../../core/studies';
 import { useId } from 'react';
 import type { SpinDirection } from '../../../store';
 import { useSpeech } from '../../bind';
-import type { DirectionStudy, ExciterStudyShape, Loop } from './shape';
 
 /** Page units a metre: a viewBox in millimetres. */
 const MM = 1000;
@@ -17,7 +17,7 @@ const path = (loops: readonly Loop[]): string =>
     .join('');
 
 interface Props {
-  readonly study: ExciterStudyShape;
+  readonly study: ExciterStudy;
   readonly direction: SpinDirection;
 }
 
@@ -115,7 +115,7 @@ export function ExciterDrawing({ study, direction }: Props) {
         </defs>
         <path d={path([housing.inner])} className="d-void" />
         {now.shot.map((body, i) => (
-          <path key={i} d={path([body.loop])} fill={`url(#${id}s)`} className="d-shot" />
+          <path key={i} d={path([body.loop, ...body.holes])} fill={`url(#${id}s)`} className="d-shot" />
         ))}
         <path
           d={path([housing.outer, housing.inner])}

@@ -1,8 +1,8 @@
 /** Numbers of both directions side by side, with low as a share of high. */
+import type { DirectionStudy, ExciterStudy } from '../../../core/studies';
 import type { Quantity } from '../../../core/kernel';
 import type { SpinDirection } from '../../../store';
 import { useSpeech } from '../../bind';
-import type { DirectionStudy, ExciterStudyShape } from './shape';
 
 interface Line {
   readonly word: string;
@@ -37,7 +37,7 @@ const LINES: readonly Line[] = [
 ];
 
 export function ExciterTable(props: {
-  readonly study: ExciterStudyShape;
+  readonly study: ExciterStudy;
   readonly direction: SpinDirection;
 }) {
   const { t, number, symbol } = useSpeech();

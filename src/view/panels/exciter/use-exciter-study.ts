@@ -1,6 +1,6 @@
 /** The study of the machine on the stage with what is set on the panel; null where the machine has no shot exciter. */
-import type { ExciterStudyShape } from './shape';
+import type { ExciterStudy } from '../../../core/studies';
+import { selectExciterStudy } from '../../../store';
+import { useApp } from '../../bind';
 
-export function useExciterStudy(): ExciterStudyShape | null {
-  return null;
-}
+export const useExciterStudy = (): ExciterStudy | null => useApp(selectExciterStudy);

@@ -108,7 +108,7 @@ export function PartCard() {
             {mass !== undefined && (
               <span className="row-note">
                 {t(mass.declared ? 'part-card.mass-declared' : 'part-card.mass-solid', {
-                  solid: quantity(mass.solid_kg, 'mass'),
+                  solid: quantity(mass.solidMass_kg, 'mass'),
                 })}
                 {kind.mass_note !== undefined && ` ${kind.mass_note}`}
               </span>

@@ -1,26 +1,19 @@
 /** The panel on the right: one of four, chosen by tabs. */
-import { type KeyboardEvent, useRef } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useRef } from 'react';
 import type { PanelName } from '../../../store';
 import { useApp, useCommands, useSpeech } from '../../bind';
-import { ExciterPanel } from '../exciter/ExciterPanel';
-import { MachinePanel } from '../machine/MachinePanel';
-import { PartCard } from '../part/PartCard';
-import { SettingsPanel } from '../settings/SettingsPanel';
 
 export const PANELS: readonly PanelName[] = ['exciter', 'part', 'machine', 'settings'];
 
-/** What a panel's name stands for. */
+const Content = lazy(() => import('./PanelContent'));
+
+/** A panel, waited for without a word: it is there within a blink of the first paint. */
 export function PanelContent({ panel }: { readonly panel: PanelName }) {
-  switch (panel) {
-    case 'exciter':
-      return <ExciterPanel />;
-    case 'part':
-      return <PartCard />;
-    case 'machine':
-      return <MachinePanel />;
-    case 'settings':
-      return <SettingsPanel />;
-  }
+  return (
+    <Suspense fallback={null}>
+      <Content panel={panel} />
+    </Suspense>
+  );
 }
 
 export function SidePanel() {
