@@ -14,6 +14,10 @@ export const assemblyMessageKeys = [
   { key: 'why.bench', params: ['part', 'from'] },
   { key: 'why.last', params: ['part'] },
   { key: 'why.fluid', params: ['fluid', 'boundary', 'volume_m3'] },
+  { key: 'why.support', params: ['part', 'carrier', 'force_N'] },
+  { key: 'why.chock', params: ['part', 'carrier', 'force_N', 'slope'] },
+  { key: 'why.sling', params: ['part', 'fasteners', 'force_N'] },
+  { key: 'why.strap', params: ['part', 'force_N', 'lever_m'] },
 ] as const;
 
 export type AssemblyMessageKey = (typeof assemblyMessageKeys)[number]['key'];

@@ -9,6 +9,7 @@ import { type Move, moveTable, type MoveTable } from './moves';
 import { orderMoves } from './order';
 import { sequenceAll } from './sequence';
 import { makeStep, moveMass_kg, moveTime_s } from './steps';
+import { withSupports } from './supports';
 import type { Least, Plan, Step } from './types';
 import type { Masses, Solids } from './world';
 import type { Bits } from './bits';
@@ -173,7 +174,10 @@ function writeSteps(
       ),
     );
   }
-  return withDrains(machine, steps).map((step, index) => ({ ...step, index }));
+  return withSupports(machine, table.graph, withDrains(machine, steps)).map((step, index) => ({
+    ...step,
+    index,
+  }));
 }
 
 /** Puts a drain step where each fluid is let out: after its drain is open, or before its vessel is. */
