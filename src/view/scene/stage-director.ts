@@ -1,6 +1,7 @@
 /** Runs the stage from frame to frame: one object a document, without React, so that the order of work is plain to see. */
 import { Group, Mesh, BufferGeometry, PerspectiveCamera, type Scene, Vector3, type WebGLRenderer } from 'three';
 import type { MachineDocument } from '../../core/document';
+import type { ShotBodyOutline } from '../../core/studies';
 import { type AppState, type AppStore, type Commands, transient } from '../../store';
 import { type Bounds, cameraRig, type CameraRig, type Controls } from './camera/camera-rig';
 import { viewDirection } from './camera/views';
@@ -11,6 +12,7 @@ import { machineView } from './machine/machine-view';
 import { HIDDEN } from './machine/part-table';
 import { writePoses } from './machine/poses';
 import { removalPaths } from './machine/removal-paths';
+import { shotBodies, shotOutlines, shotPlace } from './machine/shot-body';
 import { writeShown } from './machine/visibility';
 import { stageMotion } from './motion/stage-motion';
 import { stepAt } from './motion/teardown-clock';
@@ -53,6 +55,7 @@ export interface StageDirector {
 /** Half width of what a flight to one small part keeps in view, metres. */
 const ROOM_FOR_PART_M = 0.22;
 const ROOM_FOR_STEP_M = 0.5;
+const NO_PASS = { calls: 0, triangles: 0 };
 
 export function stageDirector({ document, fine, store, commands, link }: Setting): StageDirector {
   const view = machineView(document, fine);
@@ -61,7 +64,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   const light = lighting();
   const paths = removalPaths();
   const axis = centreLine();
-  const motion = stageMotion(document, null);
+  const motion = stageMotion(document);
   const group = new Group();
   group.add(view.group, section.group, light.group, paths.mesh, axis.mesh);
 
@@ -78,6 +81,9 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   let lastDistance = 0;
   let fresh = true;
   let reported = 0;
+  let shadowed = false;
+  const place = shotPlace(document);
+  let shotShown: readonly ShotBodyOutline[] | null = null;
 
   const margins = (): { left: number; right: number; top: number; bottom: number } => {
     const crowded = transient.explode > 0.02 || store.getState().teardown.open;
@@ -225,7 +231,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
         Object.assign(link, { rig, camera, table, target: controls.target });
         scene.onAfterRender = (_gl, _scene, seenBy) => {
           if (seenBy !== camera) return;
-          readInfo(link.stats, gl);
+          readInfo(link.stats, gl, shadowed ? view.casters() : NO_PASS);
           link.stats.frames++;
           link.stats.script_ms = performance.now() - reported;
         };
@@ -238,6 +244,17 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
         commands.goToStep(moved.reached, { playing: !moved.ended });
       else if (moved.ended && state.teardown.playing) commands.setPlaying(false, state.teardown.reverse);
 
+      const outlines = place === null ? null : shotOutlines(state);
+      if (outlines !== shotShown && place !== null) {
+        shotShown = outlines;
+        const bodies =
+          outlines === null
+            ? (document.solids[place.kind] ?? [])
+            : shotBodies(outlines, place.from_x_m, place.to_x_m);
+        view.replaceBodies(place.kind, bodies);
+        section.forget();
+        fresh = true;
+      }
       const showChanged = (seen === null || shownDiffers(seen, state)) && writeShown(table, state);
       const changed = moved.changed || fresh;
       if (changed) writePoses(table, motion);
@@ -266,7 +283,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
         section.density((2 * Math.tan((camera.fov * Math.PI) / 360) * distance) / Math.max(1, link.height));
       }
       camera.updateMatrixWorld();
-      light.update(gl, scene, bounds);
+      shadowed = light.update(gl, scene, bounds);
       link.stats.parts = table.shown.reduce((n, s) => n + (s === HIDDEN ? 0 : 1), 0);
       link.stats.capTriangles = section.stats.triangles;
       link.kept = { position: camera.position.toArray(), target: controls.target.toArray() };

@@ -45,9 +45,14 @@ export const newStats = (): StageStats => ({
   script_ms: 0,
 });
 
-export function readInfo(stats: StageStats, { info }: WebGLRenderer): void {
-  stats.calls = info.render.calls;
-  stats.triangles = info.render.triangles;
+/** `casters`: draw calls and triangles of this frame's shadow pass, which three counts with the main one. */
+export function readInfo(
+  stats: StageStats,
+  { info }: WebGLRenderer,
+  casters: { readonly calls: number; readonly triangles: number },
+): void {
+  stats.calls = info.render.calls - casters.calls;
+  stats.triangles = info.render.triangles - casters.triangles;
   stats.geometries = info.memory.geometries;
   stats.textures = info.memory.textures;
   stats.programs = info.programs?.length ?? 0;

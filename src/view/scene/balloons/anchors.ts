@@ -6,7 +6,7 @@ import { pick, type PickCut } from '../pick/pick';
 
 export const MOST_BALLOONS = 24;
 
-/** Kinds (numbers) that deserve a balloon now, the weightiest first, and parts named for themselves. */
+/** Kinds (numbers) that deserve a balloon now, the largest first (fasteners wait for their step), and single parts. */
 export interface Wanted {
   readonly parts: readonly number[];
   readonly kinds: readonly number[];
@@ -30,6 +30,7 @@ export function wantedBalloons(table: PartTable, state: AppState, exploded: bool
   const kinds = exploded
     ? table.kinds
         .map((kind, k) => ({ k, kind }))
+        .filter(({ kind }) => table.document.machine.kinds[kind.id]?.family !== 'fasteners')
         .filter(({ kind }) => kind.parts.some((p) => table.shown[p] !== HIDDEN))
         .sort((a, b) => b.kind.radius - a.kind.radius)
         .map(({ k }) => k)

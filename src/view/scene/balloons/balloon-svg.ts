@@ -5,6 +5,8 @@ const NS = 'http://www.w3.org/2000/svg';
 
 interface Node {
   readonly group: SVGGElement;
+  /** Clears a little paper round the leader where it runs over dark parts. */
+  readonly halo: SVGLineElement;
   readonly line: SVGLineElement;
   readonly dot: SVGCircleElement;
   readonly ring: SVGCircleElement;
@@ -34,6 +36,7 @@ export function balloonSvg(svg: SVGSVGElement, onChoose: (id: string) => void): 
     const group = el('g', svg);
     const node: Node = {
       group,
+      halo: el('line', group),
       line: el('line', group),
       dot: el('circle', group),
       ring: el('circle', group),
@@ -60,15 +63,19 @@ export function balloonSvg(svg: SVGSVGElement, onChoose: (id: string) => void): 
         const node = nodes.get(b.id) ?? make(b.id);
         const colour = isSelected(b.id) ? look.accent : look.ink;
         const d = Math.hypot(b.x - b.bx, b.y - b.by) || 1;
-        set(node.line, {
+        const ends = {
           x1: b.bx + ((b.x - b.bx) * look.radius) / d,
           y1: b.by + ((b.y - b.by) * look.radius) / d,
           x2: b.x,
           y2: b.y,
+        };
+        set(node.halo, { ...ends, stroke: look.card, 'stroke-width': 3.2, 'stroke-opacity': 0.6 });
+        set(node.line, {
+          ...ends,
           stroke: colour,
           'stroke-width': isSelected(b.id) ? 1.6 : 0.9,
         });
-        set(node.dot, { cx: b.x, cy: b.y, r: 2.4, fill: colour });
+        set(node.dot, { cx: b.x, cy: b.y, r: 2.6, fill: colour, stroke: look.card, 'stroke-width': 0.9 });
         set(node.ring, {
           cx: b.bx,
           cy: b.by,

@@ -21,7 +21,8 @@ export interface Lighting {
   stale(): void;
   /** The drawing context came back empty. */
   restore(): void;
-  update(renderer: WebGLRenderer, scene: Scene, bounds: Bounds): void;
+  /** Returns whether shadows are drawn anew in this frame. */
+  update(renderer: WebGLRenderer, scene: Scene, bounds: Bounds): boolean;
   dispose(): void;
 }
 
@@ -34,7 +35,7 @@ export function lighting(): Lighting {
   key.shadow.mapSize.set(2048, 2048);
   key.shadow.bias = -0.00012;
   key.shadow.normalBias = 0.004;
-  key.shadow.radius = 5;
+  key.shadow.radius = 3;
   const ground = paperGround();
   group.add(key, key.target, ground.mesh);
   let surroundings: WebGLRenderTarget | null = null;
@@ -70,7 +71,7 @@ export function lighting(): Lighting {
         scene.environment = surroundings.texture;
       }
       renderer.shadowMap.autoUpdate = false;
-      if (!stale) return;
+      if (!stale) return false;
       stale = false;
       const reach = Math.min(bounds.radius, 6);
       key.target.position.copy(bounds.centre);
@@ -83,11 +84,12 @@ export function lighting(): Lighting {
       camera.updateProjectionMatrix();
       renderer.shadowMap.needsUpdate = shadowsOn;
       ground.place(bounds.ground, bounds.centre.x, bounds.centre.z, reach * 2.4);
-      if (!shadowsOn) return;
+      if (!shadowsOn) return false;
       contact ??= contactShadow();
       const half = reach * 1.25;
       contact.render(renderer, scene, { y: bounds.ground, x: bounds.centre.x, z: bounds.centre.z, half });
       ground.contact(contact.texture, contact.covers);
+      return true;
     },
     dispose() {
       ground.dispose();

@@ -27,7 +27,7 @@ interface Former {
 /** Placed for a machine seen from its right front (+x, -z); each looks at the middle. */
 const FORMERS: readonly Former[] = [
   // Long strip overhead, along the drum: the bright band on the shell.
-  { at: [0, 5.2, -1.6], size: [9, 1.5], strength: 7, tint: '#FFFDF8' },
+  { at: [0, 5.2, -1.6], size: [9, 1.3], strength: 4, tint: '#FFFDF8' },
   // Second, fainter strip behind it, so that the top does not fall off into one grey.
   { at: [0, 4.2, 3.2], size: [8, 1.2], strength: 2.6, tint: '#F4F7FA' },
   // Large warm box to the left front.
@@ -39,7 +39,7 @@ const FORMERS: readonly Former[] = [
   // Rim from behind.
   { at: [2, 2.4, 6], size: [7, 1.1], strength: 3, tint: '#F2F6FA' },
   // Paper below throws its own light back.
-  { at: [0, -3.4, 0], size: [9, 9], strength: 0.85, tint: '#F3EEE2' },
+  { at: [0, -3.4, 0], size: [9, 9], strength: 0.5, tint: '#F3EEE2' },
 ];
 
 const ROOM = '#8F9194';
@@ -49,7 +49,7 @@ export function makeSurroundings(renderer: WebGLRenderer): WebGLRenderTarget {
   const scene = new Scene();
   const sphere = new Mesh(
     new SphereGeometry(14, 24, 12),
-    new MeshBasicMaterial({ color: new Color(ROOM).multiplyScalar(0.95), side: BackSide }),
+    new MeshBasicMaterial({ color: new Color(ROOM).multiplyScalar(1.3), side: BackSide }),
   );
   scene.add(sphere);
   const plane = new PlaneGeometry(1, 1);

@@ -4,6 +4,7 @@
  */
 import {
   BufferGeometry,
+  DoubleSide,
   Float32BufferAttribute,
   InstancedBufferAttribute,
   InstancedBufferGeometry,
@@ -145,6 +146,7 @@ export function lineMaterial(options: LineOptions = {}): ShaderMaterial {
     transparent: true,
     depthWrite: false,
     depthTest: options.depthTest ?? true,
+    side: DoubleSide,
     toneMapped: false,
   });
 }

@@ -18,7 +18,7 @@ export const SURFACES: Readonly<Record<Finish, Surface>> = {
   polished: { colour: '#D9DADB', roughness: 0.15, metalness: 1, brushed: 0.2, grain: 0 },
   bolt: { colour: '#7E8388', roughness: 0.4, metalness: 0.92, brushed: 0, grain: 0.1 },
   cast: { colour: '#70767A', roughness: 0.6, metalness: 0.62, brushed: 0, grain: 0.75 },
-  painted: { colour: '#3E5A52', roughness: 0.44, metalness: 0, brushed: 0, grain: 0.12 },
+  painted: { colour: '#445F58', roughness: 0.42, metalness: 0, brushed: 0, grain: 0.12 },
   rubber: { colour: '#1D1E1F', roughness: 0.88, metalness: 0, brushed: 0, grain: 0.3 },
   brass: { colour: '#C9A25A', roughness: 0.3, metalness: 1, brushed: 0.35, grain: 0 },
   oil: { colour: '#9A6A1E', roughness: 0.12, metalness: 0, brushed: 0, grain: 0 },

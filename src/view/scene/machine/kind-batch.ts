@@ -29,6 +29,8 @@ export type PartState = 0 | 1 | 2;
 export interface KindBatch {
   /** Writes matrices and states of the parts that show. */
   write(table: PartTable, stateOf: (part: number) => PartState): void;
+  /** Instances drawn, and triangles of each. */
+  solids(): { visible: boolean; count: number; each: number };
   dispose(): void;
 }
 
@@ -104,6 +106,11 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
         ghosts.instanceMatrix.needsUpdate = true;
       }
     },
+    solids: () => ({
+      visible: solids.visible,
+      count: solids.count,
+      each: (surface.getIndex()?.count ?? 0) / 3,
+    }),
     dispose() {
       group.remove(solids, lines);
       surface.dispose();

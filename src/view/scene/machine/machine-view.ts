@@ -1,19 +1,22 @@
 /** The whole machine as three sees it: one batch a kind, rewritten only when poses, visibility or states changed. */
-import { Group, Mesh } from 'three';
-import type { MachineDocument } from '../../../core/document';
+import { Group, InstancedBufferAttribute, type InstancedBufferGeometry, type Material, Mesh } from 'three';
+import type { DrawnBody, MachineDocument } from '../../../core/document';
 import { CUT_DEFINE } from './clip-shader';
 import { instancedEdges, lineMaterial } from './edge-material';
 import { ghostMaterial } from './ghost-material';
 import { kindBatch, type KindBatch, type PartState, type StageMaterials } from './kind-batch';
-import { HIDDEN, partTable, type PartTable } from './part-table';
+import { HIDDEN, partTable, type PartTable, replaceKindBodies } from './part-table';
 import { surfaceMaterial } from './surface-material';
-import { InstancedBufferAttribute, type InstancedBufferGeometry, type Material } from 'three';
 
 export interface MachineView {
   readonly table: PartTable;
   readonly group: Group;
   /** Rewrites the batches; selected and hovered are part numbers or -1. */
   write(selected: number, hovered: number): void;
+  /** Gives a kind other bodies (the shot as it settles); its batch is built anew. */
+  replaceBodies(kindId: string, bodies: readonly DrawnBody[]): void;
+  /** What a shadow pass draws now. */
+  casters(): { calls: number; triangles: number };
   /** Turns the section's clipping on or off in all materials. */
   setCut(on: boolean): void;
   dispose(): void;
@@ -36,9 +39,9 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
       depthTest: false,
     }),
   };
-  const batches: KindBatch[] = table.kinds
-    .filter((kind) => kind.bodies.length > 0)
-    .map((kind) => kindBatch(kind, group, materials));
+  const batches: (KindBatch | null)[] = table.kinds.map((kind) =>
+    kind.bodies.length > 0 ? kindBatch(kind, group, materials) : null,
+  );
   const covered = coveredEdges(table, group, materials.hiddenEdges);
 
   return {
@@ -46,8 +49,26 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
     group,
     write(selected, hovered) {
       const stateOf = (part: number): PartState => (part === selected ? 2 : part === hovered ? 1 : 0);
-      for (const batch of batches) batch.write(table, stateOf);
+      for (const batch of batches) batch?.write(table, stateOf);
       covered.write(selected >= 0 && table.shown[selected] !== HIDDEN ? selected : -1);
+    },
+    replaceBodies(kindId, bodies) {
+      const k = replaceKindBodies(table, kindId, bodies);
+      if (k < 0) return;
+      batches[k]?.dispose();
+      batches[k] = bodies.length > 0 ? kindBatch(table.kinds[k]!, group, materials) : null;
+      covered.forget(k);
+    },
+    casters() {
+      let calls = 0;
+      let triangles = 0;
+      for (const batch of batches) {
+        const { count, visible, each } = batch?.solids() ?? { count: 0, visible: false, each: 0 };
+        if (!visible) continue;
+        calls++;
+        triangles += count * each;
+      }
+      return { calls, triangles };
     },
     setCut(on) {
       for (const material of Object.values(materials) as Material[]) {
@@ -60,7 +81,7 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
       }
     },
     dispose() {
-      for (const batch of batches) batch.dispose();
+      for (const batch of batches) batch?.dispose();
       covered.dispose();
       for (const material of Object.values(materials) as Material[]) material.dispose();
     },
@@ -95,6 +116,10 @@ function coveredEdges(table: PartTable, group: Group, material: StageMaterials['
       mesh.visible = geometry.getAttribute('position').count > 0;
       matrix.array.set(table.matrices.subarray(part * 16, part * 16 + 16));
       matrix.needsUpdate = true;
+    },
+    forget(kind: number): void {
+      made.get(kind)?.dispose();
+      made.delete(kind);
     },
     dispose(): void {
       group.remove(mesh);

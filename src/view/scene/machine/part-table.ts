@@ -24,7 +24,7 @@ export interface PartTable {
   readonly document: MachineDocument;
   readonly count: number;
   readonly indexOf: ReadonlyMap<string, number>;
-  readonly kinds: readonly KindEntry[];
+  readonly kinds: KindEntry[];
   /** Kind number of each part. */
   readonly kindOf: Uint16Array;
   /** Pose of each part now, 16 numbers column by column. */
@@ -69,6 +69,17 @@ export function partTable(document: MachineDocument): PartTable {
     positions,
     turns,
   };
+}
+
+/** Puts other bodies in a kind's place; returns the kind's number, -1 when there is none of that id. */
+export function replaceKindBodies(table: PartTable, kindId: string, bodies: readonly DrawnBody[]): number {
+  const k = table.kinds.findIndex((kind) => kind.id === kindId);
+  const kind = table.kinds[k];
+  if (kind === undefined) return -1;
+  const { min, max } = boxOf(bodies);
+  const radius = Math.hypot(max[0] - min[0], max[1] - min[1], max[2] - min[2]) / 2;
+  table.kinds[k] = { ...kind, bodies, min, max, radius };
+  return k;
 }
 
 function boxOf(bodies: readonly DrawnBody[]): { min: Vec3; max: Vec3 } {

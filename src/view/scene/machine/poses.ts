@@ -3,7 +3,7 @@ import { Matrix4, Quaternion, Vector3 } from 'three';
 import type { MovesWith } from '../../../core/machine';
 import type { PartTable } from './part-table';
 
-/** What moves the parts at this moment. Offsets: dx dy dz turn a part, metres and radians. */
+/** What moves the parts at this moment. Offsets: dx dy dz turn a part, metres and radians (explode does not turn). */
 export interface Motion {
   readonly teardown: Float32Array;
   readonly explode: Float32Array;
@@ -21,6 +21,11 @@ const matrix = new Matrix4();
 const X = new Vector3(1, 0, 0);
 const ONE = new Vector3(1, 1, 1);
 
+/** Teardown lays parts down where the exploded view has them, so of two offsets the farther one holds. */
+function farther(a: Float32Array, b: Float32Array, o: number): Float32Array {
+  return Math.hypot(a[o]!, a[o + 1]!, a[o + 2]!) >= Math.hypot(b[o]!, b[o + 1]!, b[o + 2]!) ? a : b;
+}
+
 /** Angle of the spin that carries a part, radians about machine +x. */
 export const spinAngle = (
   movesWith: MovesWith,
@@ -33,12 +38,13 @@ export function writePoses(table: PartTable, motion: Motion): void {
   const { parts } = table.document.machine;
   for (let i = 0; i < table.count; i++) {
     const o = 4 * i;
-    const { teardown, explode, turnAxes } = motion;
+    const { turnAxes } = motion;
+    const off = farther(motion.teardown, motion.explode, o);
     place.copy(table.positions[i]!);
-    place.x += teardown[o]! + explode[o]!;
-    place.y += teardown[o + 1]! + explode[o + 1]!;
-    place.z += teardown[o + 2]! + explode[o + 2]!;
-    const angle = teardown[o + 3]! + explode[o + 3]!;
+    place.x += off[o]!;
+    place.y += off[o + 1]!;
+    place.z += off[o + 2]!;
+    const angle = motion.teardown[o + 3]!;
     turn.copy(table.turns[i]!);
     if (angle !== 0) {
       if (turnAxes === null) axis.copy(X);

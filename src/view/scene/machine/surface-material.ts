@@ -85,6 +85,9 @@ vec3 linearOf(vec3 c) {
 }
 `;
 
+/** Size at which the loose shot is drawn, metres. */
+const BALL_M = 0.012;
+
 const COLOUR = /* glsl */ `
 ${CLIP_FRAGMENT}
 diffuseColor.rgb = linearOf(vTint.rgb);
@@ -94,7 +97,7 @@ if (brushed > 0.01) {
   // On a cylinder the marks are stacked along the axis, on a face along the radius.
   float s = abs(vOwnNormal.x) > 0.7 ? length(vOwn.yz) : vOwn.x;
   float f = fwidth(s);
-  streak = 0.55 * marks(s, 0.0011, f) + 0.45 * marks(s + 7.0, 0.0043, f) + 0.5 * marks(s + 3.0, 0.023, f) + 0.35 * marks(s, 0.11, f);
+  streak = 0.6 * marks(s, 0.0012, f) + 0.6 * marks(s + 7.0, 0.0047, f) + 0.28 * marks(s + 3.0, 0.019, f);
 }
 float grain = vTint.a;
 float speckle = 0.0;
@@ -109,6 +112,43 @@ diffuseColor.rgb = mix(diffuseColor.rgb, accentColour * accentColour, vPartState
 
 const ROUGHNESS = /* glsl */ `
 float roughnessFactor = clamp(vFinish.x + 0.24 * brushed * streak + 0.16 * speckle, 0.06, 1.0);
+`;
+
+/** Loose shot (grain 1): balls a little apart, as bumps on the heap's surface and dark gaps between them. */
+const BALLS = /* glsl */ `
+#include <normal_fragment_maps>
+if (vTint.a > 0.985) {
+  vec3 q = vOwn / ${BALL_M.toFixed(4)};
+  vec3 cell = floor(q);
+  float d = 9.0;
+  for (int k = 0; k < 27; k++) {
+    vec3 o = vec3(float(k % 3), float((k / 3) % 3), float(k / 9)) - 1.0;
+    vec3 at = cell + o;
+    vec3 jitter = vec3(hash3(at), hash3(at + 17.0), hash3(at + 31.0)) * 0.5 + 0.25;
+    d = min(d, length(q - at - jitter));
+  }
+  float h = sqrt(max(0.0, 1.0 - 1.9 * d * d));
+  float keep = 1.0 - smoothstep(0.2, 0.6, length(fwidth(q)));
+  vec3 sx = dFdx(-vViewPosition);
+  vec3 sy = dFdy(-vViewPosition);
+  vec3 r1 = cross(sy, normal);
+  vec3 r2 = cross(normal, sx);
+  float det = dot(sx, r1);
+  vec3 slope = sign(det) * (dFdx(h) * r1 + dFdy(h) * r2) * keep * 0.55 * ${BALL_M.toFixed(4)};
+  normal = normalize(abs(det) * normal - slope);
+  diffuseColor.rgb *= mix(1.0, 0.3 + 0.7 * h, keep);
+}
+`;
+
+/** Bores face their own axis: they see less of the room, so its light reaches them weakly. */
+const OCCLUSION = /* glsl */ `
+{
+  float r = length(vOwn.yz);
+  float inward = r > 1e-4 ? max(0.0, -dot(vOwnNormal.yz, vOwn.yz) / r) : 0.0;
+  float open = 1.0 - 0.55 * inward;
+  reflectedLight.indirectDiffuse *= open;
+  reflectedLight.indirectSpecular *= open;
+}
 `;
 
 const TANGENTS = /* glsl */ `
@@ -160,6 +200,8 @@ function patch(shader: WebGLProgramParametersWithUniforms, fine: boolean): void 
     .replace('#include <color_fragment>', COLOUR)
     .replace('#include <roughnessmap_fragment>', ROUGHNESS)
     .replace('#include <metalnessmap_fragment>', 'float metalnessFactor = vFinish.y;')
+    .replace('#include <normal_fragment_maps>', BALLS)
+    .replace('#include <aomap_fragment>', OCCLUSION)
     .replace('#include <colorspace_fragment>', CONTOUR);
   if (!fine) return;
   shader.fragmentShader = shader.fragmentShader

@@ -1,9 +1,8 @@
 /** What moves on the stage from frame to frame: teardown time, exploded view, spin. Writes the fast values. */
-import type { Timeline } from '../../../core/assembly';
+import { buildTimeline, explodeOffsetsAt, poseOffsetsAt, type Timeline } from '../../../core/assembly';
 import type { MachineDocument } from '../../../core/document';
 import { type AppState, transient } from '../../../store';
 import type { Motion } from '../machine/poses';
-import { explodeOffsetsAt, poseOffsetsAt } from './offsets';
 import { spinRates } from './spin';
 import { easeInOut, teardownClock } from './teardown-clock';
 
@@ -27,8 +26,10 @@ const FOLLOW_S = 0.16;
 /** Seconds in which a stopped spin comes back to rest, heavy side down. */
 const SETTLE_S = 0.7;
 
-export function stageMotion(document: MachineDocument, timeline: Timeline | null): StageMotion {
+export function stageMotion(document: MachineDocument): StageMotion {
   const count = document.machine.parts.length;
+  const { teardown, machine, explode } = document;
+  const timeline = teardown.steps.length === 0 ? null : buildTimeline(teardown, machine, explode);
   const clock = timeline === null ? null : teardownClock(timeline);
   let explodeShown = -1;
   let timeShown = -1;

@@ -16,13 +16,17 @@ import { HIDDEN, type PartTable } from '../machine/part-table';
 import { type Piece, piecesOf, staysWhole } from '../machine/whole';
 import { SURFACES } from '../machine/finishes';
 
+/** Hatch styles beside those of hatch-styles.ts: solid ink, and balls side by side. */
+export const SOLID_INK = 255;
+export const LOOSE = 254;
+
 /** Faces thinner than this are drawn solid, as sheet and shims are on a drawing (twice area over outline, metres). */
 const SOLID_BELOW_M = 0.0035;
 
 export interface CapData {
   readonly position: Float32Array;
   readonly index: Uint32Array;
-  /** Part number, and hatch style (255: solid ink), of each vertex. */
+  /** Part number, and hatch style of each vertex. */
   readonly part: Float32Array;
   readonly style: Float32Array;
   /** sRGB, 0 to 255. */
@@ -36,6 +40,8 @@ interface CutPiece {
   /** Null: cut like anything else. */
   readonly piece: Piece | null;
   readonly tint: readonly [number, number, number];
+  /** Loose balls, not metal. */
+  readonly loose: boolean;
 }
 
 /** What of each kind can be cut, worked out once. */
@@ -44,11 +50,11 @@ export type Cuttable = readonly (readonly CutPiece[])[];
 export function cuttable(table: PartTable): Cuttable {
   return table.kinds.map(({ bodies }) =>
     bodies.flatMap((body): readonly CutPiece[] => {
-      const tint = rgb(SURFACES[body.finish].colour);
-      if (body.section === 'cut') return [{ solid: body.solid, piece: null, tint }];
+      const look = { tint: rgb(SURFACES[body.finish].colour), loose: body.finish === 'shot' };
+      if (body.section === 'cut') return [{ solid: body.solid, piece: null, ...look }];
       const { pieces, ofVertex } = piecesOf(body.solid);
-      if (pieces.length === 1) return [{ solid: body.solid, piece: pieces[0]!, tint }];
-      return pieces.map((piece, n) => ({ solid: onlyPiece(body.solid, ofVertex, n), piece, tint }));
+      if (pieces.length === 1) return [{ solid: body.solid, piece: pieces[0]!, ...look }];
+      return pieces.map((piece, n) => ({ solid: onlyPiece(body.solid, ofVertex, n), piece, ...look }));
     }),
   );
 }
@@ -98,10 +104,10 @@ export function capGeometry(
     if (missesBox(min, max, n, d)) continue;
     const plane: Plane = { point_m: [n[0] * d, n[1] * d, n[2] * d], normal: n };
     const basis = planeBasis(plane);
-    for (const { solid, piece, tint } of cut[kind]!) {
+    for (const { solid, piece, tint, loose } of cut[kind]!) {
       if (piece !== null && staysWhole(piece, n[0], n[1], n[2], d)) continue;
       for (const region of sliceSolid(solid, plane))
-        addRegion(out, region, basis, m, part, styles[kind]!, tint);
+        addRegion(out, region, basis, m, part, loose ? LOOSE : styles[kind]!, tint);
     }
   }
   return {
@@ -154,7 +160,7 @@ function addRegion(
   const loops = [region.outer, ...region.holes];
   const area = loops.reduce((sum, loop) => sum + loopArea(loop), 0);
   const around = loops.reduce((sum, loop) => sum + loopLength(loop), 0);
-  const thin = (2 * area) / around < SOLID_BELOW_M;
+  const thin = style !== LOOSE && (2 * area) / around < SOLID_BELOW_M;
   const first = out.position.length / 3;
   const points = loops.map((loop) => {
     const list: Vector2[] = [];
@@ -175,7 +181,7 @@ function addRegion(
         m[2]! * x + m[6]! * y + m[10]! * z + m[14]!,
       );
       out.part.push(part);
-      out.style.push(thin ? 255 : style);
+      out.style.push(thin ? SOLID_INK : style);
       out.tint.push(...tint);
     }
     const end = out.position.length;

@@ -28,6 +28,7 @@ uniform vec3 inkColour;
 uniform vec3 accentColour;
 uniform vec3 faceColour;
 uniform float spacing_m;
+uniform float ball_m;
 uniform float pixelRatio;
 varying vec2 vPlace;
 varying vec3 vTint;
@@ -41,6 +42,18 @@ void main() {
   vec3 ink = mix(inkColour, accentColour, vChosen);
   if (vStyle > 254.0) {
     gl_FragColor = vec4(mix(face, ink, 0.86), 1.0);
+    return;
+  }
+  if (vStyle > 253.0) {
+    // Balls in rows, each row set back by half a ball.
+    vec2 q = vPlace / ball_m;
+    float row = floor(q.y / 0.866);
+    vec2 c = vec2(fract(q.x + 0.5 * mod(row, 2.0)) - 0.5, fract(q.y / 0.866) * 0.866 - 0.433);
+    float pixel = fwidth(q.y);
+    float edge = abs(length(c) - 0.44) / max(pixel, 1e-6);
+    float line = mix(1.0 - smoothstep(0.3, 1.1, edge), 0.42, smoothstep(0.12, 0.3, pixel));
+    vec3 ball = mix(vTint, faceColour, 0.35);
+    gl_FragColor = vec4(mix(ball, ink, 0.7 * line), 1.0);
     return;
   }
   vec2 style = vec2(0.785, 1.0);
@@ -66,6 +79,7 @@ export function capMaterial(): ShaderMaterial {
       axisU: { value: new Vector3(1, 0, 0) },
       axisV: { value: new Vector3(0, 1, 0) },
       spacing_m: { value: 0.012 },
+      ball_m: { value: 0.012 },
       styles: { value: HATCH_STYLES.flatMap((s) => [s.angle_rad, s.spacing]) },
     },
     side: DoubleSide,

@@ -30,6 +30,8 @@ export interface SectionView {
   /** Cuts anew; the camera shows on which side the reader stands. */
   cut(axis: SectionAxis, offset_m: number, side: 1 | -1): void;
   off(): void;
+  /** Bodies of a kind were replaced: what can be cut is worked out anew. */
+  forget(): void;
   choose(part: number): void;
   look(face: string): void;
   /** Metres that a CSS pixel spans at the plane. */
@@ -79,6 +81,7 @@ export function sectionView(table: PartTable): SectionView {
       setSegments(lines, data.outline);
       outline.geometry = lines;
       stats.triangles = data.index.length / 3;
+      material.uniforms['ball_m']!.value = table.document.machine.operation.ball_diameter_m;
       const [u, v] = AXIS_UV[axis];
       material.uniforms['axisU']!.value.copy(u);
       material.uniforms['axisV']!.value.copy(v);
@@ -88,6 +91,9 @@ export function sectionView(table: PartTable): SectionView {
       group.visible = false;
       cutPlane.value.set(0, 0, 0, 1);
       stats.triangles = 0;
+    },
+    forget() {
+      pieces = null;
     },
     choose(part) {
       material.uniforms['selectedPart']!.value = part;
