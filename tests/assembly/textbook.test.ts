@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { buildGraph, DIRECTIONS, planOnGraph, planTeardown, strikeDistance_m } from '../../src/core/assembly';
+import {
+  buildGraph,
+  DIRECTIONS,
+  planOnGraph,
+  planTeardown,
+  strikeDistance_m,
+  verifyPlan,
+} from '../../src/core/assembly';
 import { box, screw, synthetic, turned } from './fixture';
 
 const order = (plan: { steps: readonly { unitIds: readonly string[] }[] }): string[] =>
@@ -207,5 +214,31 @@ describe('several that leave as one', () => {
     expect(plan.steps.map((s) => s.kind)).toEqual(['remove', 'bench', 'bench']);
     expect(plan.steps[0]?.why.map((m) => m.key)).toContain('why.together');
     expect(plan.steps[1]?.legs[0]).toMatchObject({ kind: 'unscrew', pitch_m: 0.002 });
+  });
+});
+
+describe('a part that needs two legs', () => {
+  it('slides from under a lip, then lifts out', () => {
+    const trough = [
+      box([0, 0, 0], [0.4, 0.02, 0.2]),
+      box([0, 0.02, 0], [0.02, 0.1, 0.2]),
+      box([0.38, 0.02, 0], [0.4, 0.1, 0.2]),
+      box([0.02, 0.02, 0], [0.38, 0.1, 0.02]),
+      box([0.02, 0.02, 0.18], [0.38, 0.1, 0.2]),
+      box([0, 0.1, 0], [0.2, 0.12, 0.2]),
+    ];
+    const { machine, solids, masses } = synthetic([
+      { id: 'trough', fixed: true, solid: trough },
+      { id: 'slug', solid: box([0.03, 0.021, 0.03], [0.13, 0.08, 0.17]) },
+    ]);
+    const plan = planTeardown(machine, solids, masses);
+    expect(plan.orderExists).toBe(true);
+    const legs = plan.steps[0]!.legs;
+    expect(legs.map((l) => l.direction)).toEqual([
+      [1, 0, 0],
+      [0, 1, 0],
+    ]);
+    expect(legs[0]!.distance_m).toBeGreaterThan(0.17);
+    expect(verifyPlan(machine, solids, masses, plan).contacts).toEqual([]);
   });
 });

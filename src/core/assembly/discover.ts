@@ -16,6 +16,7 @@ import {
   members,
   within,
 } from './bits';
+import type { BlockingGraph } from './graph';
 import { type Move, type MoveTable, needsTogether, togetherMove } from './moves';
 import { leastMovableSet } from './subassembly';
 import { DIRECTIONS } from './way';
@@ -93,7 +94,7 @@ export function discoverMoves(table: MoveTable, present: Bits, base: number, pre
 }
 
 /** Takes out bodies as long as any is free. */
-function peel(left: Bits, free: (u: number) => boolean): void {
+export function peel(left: Bits, free: (u: number) => boolean): void {
   for (let again = true; again && !isEmpty(left);) {
     again = false;
     for (const u of members(left))
@@ -102,4 +103,14 @@ function peel(left: Bits, free: (u: number) => boolean): void {
         again = true;
       }
   }
+}
+
+/** The body that all others come off: a fixed one, else the heaviest. */
+export function baseOf(graph: BlockingGraph, among: readonly number[]): number {
+  const fixed = among.filter((u) => graph.bodies[u]!.fixed);
+  const pool = fixed.length > 0 ? fixed : among;
+  return pool.reduce(
+    (best, u) => (graph.bodies[u]!.mass_kg > graph.bodies[best]!.mass_kg ? u : best),
+    pool[0] ?? -1,
+  );
 }

@@ -1,12 +1,7 @@
 export * from './types';
 export * from './message-keys';
-export {
-  type BlockingGraph,
-  buildGraph,
-  type GraphOptions,
-  straightBlockers,
-  strikeDistance_m,
-} from './graph';
+export { buildGraph, type GraphOptions } from './build-graph';
+export { type BlockingGraph, straightBlockers, strikeDistance_m } from './graph';
 export { DIRECTIONS, type Blocker, type Way } from './way';
 export type { Joint, JointKind } from './joints';
 export type { Masses, Solids } from './world';

@@ -2,8 +2,9 @@
 import { message } from '../kernel';
 import type { Machine } from '../machine';
 import { bitsOf, copyBits, hasBit, members } from './bits';
-import { discoverMoves } from './discover';
-import { type BlockingGraph, buildGraph } from './graph';
+import { baseOf, discoverMoves } from './discover';
+import { buildGraph } from './build-graph';
+import type { BlockingGraph } from './graph';
 import { leastMoves } from './least';
 import { type Move, moveTable, type MoveTable } from './moves';
 import { orderMoves } from './order';
@@ -41,16 +42,6 @@ export function planOnGraph(machine: Machine, graph: BlockingGraph, options: Pla
   return target === 'all'
     ? planAll(machine, table, present, least)
     : planFor(machine, table, present, target, least);
-}
-
-/** The body that all others come off: a fixed one, else the heaviest. */
-export function baseOf(graph: BlockingGraph, among: readonly number[]): number {
-  const fixed = among.filter((u) => graph.bodies[u]!.fixed);
-  const pool = fixed.length > 0 ? fixed : among;
-  return pool.reduce(
-    (best, u) => (graph.bodies[u]!.mass_kg > graph.bodies[best]!.mass_kg ? u : best),
-    pool[0] ?? -1,
-  );
 }
 
 function planAll(machine: Machine, table: MoveTable, present: Bits, least: Least): Plan {
