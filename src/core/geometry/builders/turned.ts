@@ -23,10 +23,21 @@ export function turnedSolid(solids: SolidScope, params: Omit<TurnedParams, 'buil
     stationSolid(solids, s, stations, params.chamfer_m ?? 0, params.bore_chamfer_m ?? 0),
   );
   const outer = Math.max(...stations.map((s) => Math.max(s.outer_m, s.outer_end_m ?? 0)));
-  return solids.subtract(boreHoles(solids, solids.union(rings), params.holes, x0, x1), [
+  const blank = solids.union([...rings, ...bossSolids(solids, params)]);
+  return solids.subtract(boreHoles(solids, blank, params.holes, x0, x1), [
     ...keywayTools(solids, params.keyways, outer),
     ...drillingTools(solids, params.drillings),
   ]);
+}
+
+function bossSolids(
+  solids: SolidScope,
+  { bosses, chamfer_m = 0 }: Omit<TurnedParams, 'builder'>,
+): readonly Solid[] {
+  if (bosses === undefined) return [];
+  const { stations, holes = [] } = bosses;
+  const boss = turnedSolid(solids, { stations, chamfer_m, holes });
+  return solids.around(solids.translate(boss, [0, bosses.radius_m, 0]), bosses.count, bosses.start_deg);
 }
 
 function stationSolid(

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { drilling, holePattern, keyway, nonNegative, station } from './common';
+import { drilling, holePattern, keyway, nonNegative, positive, station } from './common';
 
 /**
  * Anything turned about x: shells, heads, tubes, flanges, hubs, rings, stepped shafts, seats, carriers, discs.
@@ -13,6 +13,16 @@ export const turnedParams = z.strictObject({
   /** Chamfer of bore edges that stand free. */
   bore_chamfer_m: nonNegative.optional(),
   holes: z.array(holePattern).optional(),
+  /** Round bosses off the axis, each turned about its own; joined before the drillings, holes about each own axis. */
+  bosses: z
+    .strictObject({
+      stations: z.array(station).min(1),
+      count: z.int().positive(),
+      radius_m: positive,
+      start_deg: z.number(),
+      holes: z.array(holePattern).optional(),
+    })
+    .optional(),
   keyways: z.array(keyway).optional(),
   drillings: z.array(drilling).optional(),
   /** Cut along its axis in a section and shown whole, as the drawing convention has it for shafts. */
