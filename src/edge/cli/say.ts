@@ -1,10 +1,10 @@
 /** Messages of the core as English sentences, for the command line. */
 import type { Message, MessageParam } from '../../core/kernel';
-import calcWords from '../../words/en/calc';
+import english from '../../words/en';
 
 /** The sentence of a message; a key that has no text is printed as itself with its parameters. */
 export function say(message: Message): string {
-  const template = (calcWords as Readonly<Record<string, string>>)[message.key];
+  const template = english[message.key];
   if (template === undefined) {
     return message.params === undefined ? message.key : `${message.key} ${JSON.stringify(message.params)}`;
   }
