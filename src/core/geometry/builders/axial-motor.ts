@@ -15,9 +15,9 @@ export function buildAxialMotor(context: BuildContext, params: AxialMotorParams)
   const turned = turnedSolid(solids, {
     chamfer_m: 0.001,
     stations: [
-      { from_x_m: -pilot.length_m, to_x_m: middle - groove, inner_m: 0, outer_m: pilot.radius_m },
-      { from_x_m: middle - groove, to_x_m: middle + groove, inner_m: 0, outer_m: pilot.groove_m },
-      { from_x_m: middle + groove, to_x_m: 0, inner_m: 0, outer_m: pilot.radius_m },
+      { from_x_m: -pilot.length_m, to_x_m: middle - groove, inner_m: pilot.inner_m, outer_m: pilot.radius_m },
+      { from_x_m: middle - groove, to_x_m: middle + groove, inner_m: pilot.inner_m, outer_m: pilot.groove_m },
+      { from_x_m: middle + groove, to_x_m: 0, inner_m: pilot.inner_m, outer_m: pilot.radius_m },
     ],
   });
   const barrel = turnedSolid(solids, {
@@ -35,7 +35,7 @@ export function buildAxialMotor(context: BuildContext, params: AxialMotorParams)
     0,
     shell.to_x_m,
   );
-  const spline = solids.prism(splineOutline(shaft, 'shaft'), shaft.from_x_m, -pilot.length_m);
+  const spline = solids.prism(splineOutline(shaft, 'shaft'), shaft.from_x_m, 0);
   return [
     body(context, 'housing', bored),
     body(context, 'shaft', spline, { finish: 'machined', section: 'whole' }),

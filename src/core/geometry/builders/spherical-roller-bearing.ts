@@ -5,7 +5,7 @@ import { body, type BuildContext } from './context';
 
 /** Radial play of the drawing, so that the facets of rollers and rings never meet. */
 const PLAY_M = 2.5e-4;
-const ROLLER_FACETS = 12;
+const ROLLER_FACETS = 10;
 
 /** Where a roller of the row on the +x side lies, in [x, r], and the directions along and across its axis. */
 interface Row {
@@ -87,7 +87,7 @@ function outerRing(solids: SolidScope, params: SphericalRollerBearingParams): So
     [half, outer - chamfer],
     [half, 0],
   ]);
-  const steps = 8;
+  const steps = 6;
   const reach = half + 0.001;
   const race = Array.from({ length: steps + 1 }, (_, i): ProfilePoint => {
     const x = -reach + (2 * reach * i) / steps;

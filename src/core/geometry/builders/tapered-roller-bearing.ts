@@ -5,7 +5,7 @@ import { body, type BuildContext } from './context';
 
 /** Play of the drawing, so that the facets of rollers and rings never meet. */
 const PLAY_M = 2.5e-4;
-const ROLLER_FACETS = 12;
+const ROLLER_FACETS = 10;
 
 /** The cone of the rollers: all raceways run to one apex on the axis. */
 interface Taper {

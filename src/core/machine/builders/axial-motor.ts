@@ -9,6 +9,8 @@ export const axialMotorParams = z.strictObject({
   builder: z.literal('axial-motor'),
   pilot: z.strictObject({
     radius_m: positive,
+    /** The pilot is a ring: the coupling's sleeve reaches into it over the shaft. */
+    inner_m: positive,
     length_m: positive,
     groove_m: positive,
     groove_width_m: positive,
