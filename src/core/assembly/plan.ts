@@ -79,12 +79,12 @@ function planFor(machine: Machine, table: MoveTable, present: Bits, target: stri
   const base = baseOf(graph, members(present));
   const found = discoverMoves(table, present, base);
   const cost = costBy(machine, table, least);
-  const benchFor = new Map<Move, BenchWork>();
+  const benchFor = new Map<Move, readonly BenchWork[]>();
   const withBench = (move: Move): number => {
     if (move.way !== null || !hasBit(move.units, goal)) return cost(move);
     const work = benchTarget(table, move.units, goal, cost);
     benchFor.set(move, work);
-    return cost(move) + work.moves.reduce((sum, m) => sum + cost(m), 0);
+    return work.flatMap((w) => w.moves).reduce((sum, m) => sum + cost(m), cost(move));
   };
   // The base itself is free once everything else is off it.
   const goals =
@@ -126,18 +126,20 @@ function benchMoves(table: MoveTable, units: Bits): BenchWork[] {
   return [{ units, moves, stuck: members(found.stuck) }, ...inner];
 }
 
-/** Frees one body of a subassembly on the bench. */
-function benchTarget(table: MoveTable, units: Bits, goal: number, cost: (m: Move) => number): BenchWork {
+/** Frees one body of a subassembly on the bench, and again where it leaves that with others. */
+function benchTarget(table: MoveTable, units: Bits, goal: number, cost: (m: Move) => number): BenchWork[] {
   const list = members(units);
   const base = baseOf(table.graph, list);
   const found = discoverMoves(table, units, base);
   const goals = goal === base ? list.filter((u) => u !== base) : [goal];
   const least = leastMoves(found, units, goals, cost);
-  return {
-    units,
-    moves: least.moves === null ? [] : orderMoves(table, least.moves, goals, null),
-    stuck: least.moves === null ? [goal] : [],
-  };
+  if (least.moves === null) return [{ units, moves: [], stuck: [goal] }];
+  const moves = orderMoves(table, least.moves, goals, null);
+  const inner = moves.find((m) => m.way === null && hasBit(m.units, goal));
+  return [
+    { units, moves, stuck: [] },
+    ...(inner === undefined ? [] : benchTarget(table, inner.units, goal, cost)),
+  ];
 }
 
 function costBy(machine: Machine, table: MoveTable, least: Least): (move: Move) => number {
