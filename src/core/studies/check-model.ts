@@ -2,9 +2,19 @@
  * Checks of a machine that need its solids and its relations, run over every model: what the schema cannot see.
  * Each fault names the entry it belongs to, with file and line when the machine came from files.
  */
-import { type Fault, message } from '../kernel';
+import {
+  cross,
+  type Fault,
+  invertPose,
+  length,
+  message,
+  rotate,
+  transformPoint,
+  type Vec3,
+  X_AXIS,
+} from '../kernel';
 import { kindMass, type KindSolid, type SolidKernel } from '../geometry';
-import { partsOfRef, relationRefs, type Machine, type SourcedMachine } from '../machine';
+import { partOf, type Part, partsOfRef, relationRefs, type Machine, type SourcedMachine } from '../machine';
 import { findOverlaps } from './overlap';
 
 /** Share by which a declared mass may differ from volume times density without a word of explanation. */
@@ -71,38 +81,52 @@ function checkMasses(machine: Machine, solids: Readonly<Record<string, KindSolid
   return faults;
 }
 
-/** Radii at which a kind has a round face about its x axis, from its solids' vertices. */
-function radiiOf(solid: KindSolid): readonly number[] {
-  const seen = new Set<number>();
-  for (const body of solid.bodies) {
-    const { positions } = body.solid;
-    for (let i = 0; i < positions.length; i += 3)
-      seen.add(Math.round(Math.hypot(positions[i + 1]!, positions[i + 2]!) * 1e6));
+/** Whether a part has corners at `radius_m` from the line through `at` along the unit vector `axis` (machine frame). */
+function hasRoundFace(part: Part, solid: KindSolid, at: Vec3, axis: Vec3, radius_m: number): boolean {
+  // The line in the kind's own frame; a corner of the polygon lies up to 2.4 % outside the true circle (12 corners).
+  const back = invertPose(part.pose);
+  const origin = transformPoint(back, at);
+  const along = rotate(back.rotation, axis);
+  const [low, high] = [radius_m * 0.9985 - 1e-5, radius_m * 1.025 + 1e-5];
+  for (const { solid: mesh } of solid.bodies) {
+    const { positions } = mesh;
+    for (let i = 0; i < positions.length; i += 3) {
+      const arm: Vec3 = [
+        positions[i]! - origin[0],
+        positions[i + 1]! - origin[1],
+        positions[i + 2]! - origin[2],
+      ];
+      const r = length(cross(arm, along));
+      if (r >= low && r <= high) return true;
+    }
   }
-  return [...seen].map((r) => r / 1e6);
+  return false;
 }
 
-/** Seats on the machine's axis with a declared diameter: both parts must have that radius (as their polygons do). */
+/** Seats with a declared diameter: both parts must have a round face of it about the inner part's own x axis. */
 function checkSeats(machine: Machine, solids: Readonly<Record<string, KindSolid>>, where: Where): Fault[] {
   const faults: Fault[] = [];
-  const radii = new Map<string, readonly number[]>();
   machine.relations.forEach((relation, number) => {
     if (relation.type !== 'seat' || relation.diameter_m === undefined) return;
-    for (const side of ['inner', 'outer'] as const) {
-      const ids = partsOfRef(machine, relation[side]);
-      const kindIds = new Set(machine.parts.filter((p) => ids.includes(p.id)).map((p) => p.kind));
-      const has = [...kindIds].some((kind) => {
-        if (!radii.has(kind)) radii.set(kind, solids[kind] ? radiiOf(solids[kind]) : []);
-        // A corner of the polygon lies up to 1.3 % outside the true circle (16 corners), never inside it.
-        const wanted = relation.diameter_m! / 2;
-        return radii.get(kind)!.some((r) => r > wanted * 0.9985 - 1e-5 && r < wanted * 1.0135 + 1e-5);
+    const radius_m = relation.diameter_m / 2;
+    const inner = partsOfRef(machine, relation.inner).map((id) => partOf(machine, id));
+    const outer = partsOfRef(machine, relation.outer).map((id) => partOf(machine, id));
+    const fits = (part: Part, axisOf: Part): boolean => {
+      const solid = solids[part.kind];
+      if (solid === undefined) return true;
+      const axis = rotate(axisOf.pose.rotation, X_AXIS);
+      return hasRoundFace(part, solid, axisOf.pose.position_m, axis, radius_m);
+    };
+    for (const [side, parts] of [
+      ['inner', inner],
+      ['outer', outer],
+    ] as const) {
+      if (parts.some((part) => inner.some((axisOf) => fits(part, axisOf)))) continue;
+      faults.push({
+        ...where('relations', number, side),
+        expected: message('fault.seat-diameter', { diameter_m: relation.diameter_m }),
+        found: relation[side],
       });
-      if (!has)
-        faults.push({
-          ...where('relations', number, side),
-          expected: message('fault.seat-diameter', { diameter_m: relation.diameter_m }),
-          found: relation[side],
-        });
     }
   });
   return faults;
