@@ -56,6 +56,7 @@ export function StageScene({ document, look, reduced, link, onFrameTime }: Props
   useEffect(() => {
     screenSize.value.set(size.width * dpr, size.height * dpr);
     inkUniforms.pixelRatio.value = dpr;
+    inkUniforms.pen.value = Math.min(1, Math.max(0.6, Math.min(size.width, size.height * 1.4) / 800));
     link.width = size.width;
     link.height = size.height;
     director.resized();

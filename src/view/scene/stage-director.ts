@@ -6,7 +6,7 @@ import { type AppState, type AppStore, type Commands, transient } from '../../st
 import { type Bounds, cameraRig, type CameraRig, type Controls } from './camera/camera-rig';
 import { viewDirection } from './camera/views';
 import { lighting } from './light/lighting';
-import { roomy, shownCorners, sphereOf } from './machine/bounds';
+import { leftOf, roomy, shownCorners, sphereOf } from './machine/bounds';
 import { lineMaterial, setSegments } from './machine/edge-material';
 import { machineView } from './machine/machine-view';
 import { HIDDEN } from './machine/part-table';
@@ -111,7 +111,10 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       return;
     }
     const one = partId === null ? undefined : table.indexOf.get(partId);
-    const points = shownCorners(table, (part) => one === undefined || part === one);
+    const points = leftOf(
+      shownCorners(table, (part) => one === undefined || part === one),
+      link.cut,
+    );
     if (points.length === 0) return;
     const from = viewDirection(first ? 'home' : name, of.camera.aspect);
     rig!.frame(
@@ -273,22 +276,29 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       followTeardown(state, of, changed || showChanged);
       const explodeMoved = moved.placed && seen !== null && !state.teardown.open;
       if ((refit || explodeMoved) && rig.framing && seen !== null)
-        rig.frame(shownCorners(table), null, margins(), true, true);
+        rig.frame(leftOf(shownCorners(table), link.cut), null, margins(), true, true);
       refit = false;
 
       const flying = rig.advance(dt_s, bounds);
+      const wasCut = cutOn;
       cutIfAsked(state, camera, changed || showChanged);
+      let reframed = false;
+      if (cutOn !== wasCut && rig.framing) {
+        rig.frame(leftOf(shownCorners(table), link.cut), null, margins(), of.reduced, true);
+        reframed = true;
+      }
       if (cutOn) {
         const distance = camera.position.distanceTo(controls.target);
         section.density((2 * Math.tan((camera.fov * Math.PI) / 360) * distance) / Math.max(1, link.height));
       }
       camera.updateMatrixWorld();
+      view.thin(camera.position, link.height / (2 * Math.tan((camera.fov * Math.PI) / 360)));
       shadowed = light.update(gl, scene, bounds);
       link.stats.parts = table.shown.reduce((n, s) => n + (s === HIDDEN ? 0 : 1), 0);
       link.stats.capTriangles = section.stats.triangles;
       link.kept = { position: camera.position.toArray(), target: controls.target.toArray() };
       seen = state;
-      const moving = moved.moving || flying;
+      const moving = moved.moving || flying || reframed;
       link.onFrame?.(!moving);
       return moving;
     },

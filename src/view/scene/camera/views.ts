@@ -5,8 +5,8 @@ import type { CameraView } from '../../../store';
 /** Three-quarter from the right front, a little above: the drum's face and its working side both show. */
 const HOME = new Vector3(0.66, 0.4, -0.8).normalize();
 
-/** Narrow stages turn further to the drum's end, so that it fills the height instead of a strip across. */
-const HOME_NARROW = new Vector3(0.86, 0.42, -0.56).normalize();
+/** Narrow stages look from higher up and further round, so that the machine fills height instead of a strip across. */
+const HOME_NARROW = new Vector3(0.9, 0.66, -0.5).normalize();
 
 /** A hair off the axis, so that orbit controls keep their sense of up. */
 const TOP = new Vector3(0, 1, -0.0015).normalize();

@@ -42,11 +42,17 @@ export function lighting(): Lighting {
   let contact: ContactShadow | null = null;
   let stale = true;
   let shadowsOn = false;
+  let paper = '';
 
   return {
     group,
     look(scene, palette, shadows) {
       scene.background = new Color(palette.paper);
+      if (paper !== palette.paper) {
+        paper = palette.paper;
+        surroundings?.dispose();
+        surroundings = null;
+      }
       scene.environmentIntensity = palette.surroundings;
       key.intensity = palette.key;
       key.castShadow = shadows;
@@ -67,7 +73,7 @@ export function lighting(): Lighting {
     },
     update(renderer, scene, bounds) {
       if (surroundings === null) {
-        surroundings = makeSurroundings(renderer);
+        surroundings = makeSurroundings(renderer, paper);
         scene.environment = surroundings.texture;
       }
       renderer.shadowMap.autoUpdate = false;

@@ -38,14 +38,15 @@ const FORMERS: readonly Former[] = [
   { at: [1.5, -0.4, -6], size: [7, 0.9], strength: 1.7, tint: '#FFFFFF' },
   // Rim from behind.
   { at: [2, 2.4, 6], size: [7, 1.1], strength: 3, tint: '#F2F6FA' },
-  // Paper below throws its own light back.
-  { at: [0, -3.4, 0], size: [9, 9], strength: 0.5, tint: '#F3EEE2' },
 ];
+
+/** Paper below throws its own light back. */
+const PAPER: Omit<Former, 'tint'> = { at: [0, -3.4, 0], size: [9, 9], strength: 0.5 };
 
 const ROOM = '#8F9194';
 
-/** Renders the room into a filtered environment; dispose the target when done with it. */
-export function makeSurroundings(renderer: WebGLRenderer): WebGLRenderTarget {
+/** Renders the room over a ground of this colour into a filtered environment; dispose the target when done with it. */
+export function makeSurroundings(renderer: WebGLRenderer, ground: string): WebGLRenderTarget {
   const scene = new Scene();
   const sphere = new Mesh(
     new SphereGeometry(14, 24, 12),
@@ -53,7 +54,7 @@ export function makeSurroundings(renderer: WebGLRenderer): WebGLRenderTarget {
   );
   scene.add(sphere);
   const plane = new PlaneGeometry(1, 1);
-  for (const { at, size, strength, tint } of FORMERS) {
+  for (const { at, size, strength, tint } of [...FORMERS, { ...PAPER, tint: ground }]) {
     const former = new Mesh(
       plane,
       new MeshBasicMaterial({ color: new Color(tint).multiplyScalar(strength), side: DoubleSide }),

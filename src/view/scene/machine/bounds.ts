@@ -42,3 +42,20 @@ export function roomy(points: readonly number[], least_m: number): readonly numb
     );
   return out;
 }
+
+/** What a section leaves: points beyond the plane are drawn back onto it. */
+export function leftOf(
+  points: readonly number[],
+  cut: { readonly normal: readonly [number, number, number]; readonly distance_m: number } | null,
+): readonly number[] {
+  if (cut === null) return points;
+  const [x, y, z] = cut.normal;
+  const out = [...points];
+  for (let i = 0; i < out.length; i += 3) {
+    const beyond = Math.max(0, out[i]! * x + out[i + 1]! * y + out[i + 2]! * z - cut.distance_m);
+    out[i] = out[i]! - beyond * x;
+    out[i + 1] = out[i + 1]! - beyond * y;
+    out[i + 2] = out[i + 2]! - beyond * z;
+  }
+  return out;
+}

@@ -32,6 +32,7 @@ attribute vec3 corner;
 #endif
 uniform vec2 screenSize;
 uniform float pixelRatio;
+uniform float pen;
 uniform float width;
 uniform float bias;
 varying float vState;
@@ -64,7 +65,7 @@ void main() {
   vec2 along = (b.xy / b.w - a.xy / a.w) * screenSize * corner.z;
   float l = length(along);
   along = l > 1e-6 ? along / l : vec2(1.0, 0.0);
-  float wide = (vState > 1.5 ? 2.1 : vState > 0.5 ? 1.6 : 1.0) * width * weight * pixelRatio;
+  float wide = (vState > 1.5 ? 2.1 : vState > 0.5 ? 1.6 : 1.0) * width * weight * pen * pixelRatio;
   float half_ = 0.5 * wide + 1.0;
   vAcross = vec2(corner.x * half_, wide);
   // Ends reach out by half the width, so that corners close.

@@ -6,6 +6,7 @@ import {
   InstancedMesh,
   Mesh,
   type ShaderMaterial,
+  type Vector3,
 } from 'three';
 import { instancedEdges } from './edge-material';
 import { kindGeometry } from './kind-geometry';
@@ -29,10 +30,18 @@ export type PartState = 0 | 1 | 2;
 export interface KindBatch {
   /** Writes matrices and states of the parts that show. */
   write(table: PartTable, stateOf: (part: number) => PartState): void;
+  /**
+   * Leaves edges out where all parts of the kind are too small on the screen for their lines to be told apart.
+   * `scale`: CSS pixels that a metre spans at one metre from the eye.
+   */
+  thin(eye: Vector3, scale: number): void;
   /** Instances drawn, and triangles of each. */
   solids(): { visible: boolean; count: number; each: number };
   dispose(): void;
 }
+
+/** Parts with a smaller radius on the screen than this are drawn without edges, CSS pixels. */
+const EDGES_FROM_PX = 5;
 
 /** Small parts get finer lines, as a drawing gives detail a thinner pen. */
 const lineWeight = (radius: number): number => Math.min(1, Math.max(0.55, 0.45 + radius * 1.6));
@@ -61,6 +70,7 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
 
   let ghosts: InstancedMesh | null = null;
   const weight = lineWeight(kind.radius);
+  let drawn = 0;
 
   return {
     write(table, stateOf) {
@@ -97,7 +107,7 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
       }
       solids.visible = n > 0;
       lineGeometry.instanceCount = n + g;
-      lines.visible = n + g > 0 && edges.ends.length > 0;
+      drawn = n + g;
       solids.instanceMatrix.needsUpdate = states.needsUpdate = true;
       lineMatrices.needsUpdate = lineStates.needsUpdate = true;
       if (ghosts !== null) {
@@ -105,6 +115,19 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
         ghosts.visible = g > 0;
         ghosts.instanceMatrix.needsUpdate = true;
       }
+    },
+    thin(eye, scale) {
+      let visible = false;
+      // A part's nearest point may be a radius nearer than its middle.
+      const reach = kind.radius + (scale * kind.radius) / EDGES_FROM_PX;
+      const m = lineMatrices.array;
+      for (let i = 0; i < drawn && !visible; i++) {
+        const dx = m[16 * i + 12]! - eye.x;
+        const dy = m[16 * i + 13]! - eye.y;
+        const dz = m[16 * i + 14]! - eye.z;
+        visible = dx * dx + dy * dy + dz * dz < reach * reach;
+      }
+      lines.visible = visible && edges.ends.length > 0;
     },
     solids: () => ({
       visible: solids.visible,

@@ -1,5 +1,5 @@
 /** The whole machine as three sees it: one batch a kind, rewritten only when poses, visibility or states changed. */
-import { Group, InstancedBufferAttribute, type InstancedBufferGeometry, type Material, Mesh } from 'three';
+import { Group, InstancedBufferAttribute, type InstancedBufferGeometry, type Material, Mesh, type Vector3 } from 'three';
 import type { DrawnBody, MachineDocument } from '../../../core/document';
 import { CUT_DEFINE } from './clip-shader';
 import { instancedEdges, lineMaterial } from './edge-material';
@@ -13,6 +13,8 @@ export interface MachineView {
   readonly group: Group;
   /** Rewrites the batches; selected and hovered are part numbers or -1. */
   write(selected: number, hovered: number): void;
+  /** Leaves out edges too small to be seen; call when the camera or parts moved. */
+  thin(eye: Vector3, scale: number): void;
   /** Gives a kind other bodies (the shot as it settles); its batch is built anew. */
   replaceBodies(kindId: string, bodies: readonly DrawnBody[]): void;
   /** What a shadow pass draws now. */
@@ -51,6 +53,9 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
       const stateOf = (part: number): PartState => (part === selected ? 2 : part === hovered ? 1 : 0);
       for (const batch of batches) batch?.write(table, stateOf);
       covered.write(selected >= 0 && table.shown[selected] !== HIDDEN ? selected : -1);
+    },
+    thin(eye, scale) {
+      for (const batch of batches) batch?.thin(eye, scale);
     },
     replaceBodies(kindId, bodies) {
       const k = replaceKindBodies(table, kindId, bodies);

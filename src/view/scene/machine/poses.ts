@@ -3,9 +3,11 @@ import { Matrix4, Quaternion, Vector3 } from 'three';
 import type { MovesWith } from '../../../core/machine';
 import type { PartTable } from './part-table';
 
-/** What moves the parts at this moment. Offsets: dx dy dz turn a part, metres and radians (explode does not turn). */
+/** What moves the parts at this moment. */
 export interface Motion {
+  /** dx dy dz turn a part, metres and radians. */
   readonly teardown: Float32Array;
+  /** dx dy dz a part, metres. */
   readonly explode: Float32Array;
   /** Axis of each part's turn, three numbers a part; null: the machine's x. */
   readonly turnAxes: Float32Array | null;
@@ -14,6 +16,8 @@ export interface Motion {
 }
 
 const place = new Vector3();
+const offset = new Vector3();
+const other = new Vector3();
 const axis = new Vector3();
 const turn = new Quaternion();
 const spin = new Quaternion();
@@ -22,8 +26,10 @@ const X = new Vector3(1, 0, 0);
 const ONE = new Vector3(1, 1, 1);
 
 /** Teardown lays parts down where the exploded view has them, so of two offsets the farther one holds. */
-function farther(a: Float32Array, b: Float32Array, o: number): Float32Array {
-  return Math.hypot(a[o]!, a[o + 1]!, a[o + 2]!) >= Math.hypot(b[o]!, b[o + 1]!, b[o + 2]!) ? a : b;
+function farther(a: Float32Array, i: number, b: Float32Array, j: number): Vector3 {
+  offset.fromArray(a, i);
+  other.fromArray(b, j);
+  return offset.lengthSq() >= other.lengthSq() ? offset : other;
 }
 
 /** Angle of the spin that carries a part, radians about machine +x. */
@@ -37,14 +43,9 @@ export const spinAngle = (
 export function writePoses(table: PartTable, motion: Motion): void {
   const { parts } = table.document.machine;
   for (let i = 0; i < table.count; i++) {
-    const o = 4 * i;
     const { turnAxes } = motion;
-    const off = farther(motion.teardown, motion.explode, o);
-    place.copy(table.positions[i]!);
-    place.x += off[o]!;
-    place.y += off[o + 1]!;
-    place.z += off[o + 2]!;
-    const angle = motion.teardown[o + 3]!;
+    place.copy(table.positions[i]!).add(farther(motion.teardown, 4 * i, motion.explode, 3 * i));
+    const angle = motion.teardown[4 * i + 3]!;
     turn.copy(table.turns[i]!);
     if (angle !== 0) {
       if (turnAxes === null) axis.copy(X);

@@ -21,6 +21,8 @@ export const inkUniforms = {
   inkStrength: { value: 0.8 },
   /** Device pixels a CSS pixel, so that lines keep their width. */
   pixelRatio: { value: 1 },
+  /** Pen for the size of the stage: small stages get finer lines. */
+  pen: { value: 1 },
 };
 
 const VERTEX_PARS = /* glsl */ `
@@ -53,6 +55,7 @@ uniform vec3 inkColour;
 uniform vec3 accentColour;
 uniform float inkStrength;
 uniform float pixelRatio;
+uniform float pen;
 varying vec4 vTint;
 varying vec4 vFinish;
 varying float vPartState;
@@ -169,7 +172,7 @@ const CONTOUR = /* glsl */ `
 {
   float facing = abs(dot(normalize(vNormal), normalize(vViewPosition)));
   float pixels = 0.5 * facing / max(fwidth(facing), 1e-6);
-  float width = (vPartState > 1.5 ? 1.9 : vPartState > 0.5 ? 1.3 : 0.95) * pixelRatio;
+  float width = (vPartState > 1.5 ? 1.9 : vPartState > 0.5 ? 1.3 : 0.95) * pen * pixelRatio;
   float line = (1.0 - smoothstep(width - 0.5, width + 0.5, pixels)) * (1.0 - smoothstep(0.35, 0.5, facing));
   vec3 ink = vPartState > 0.5 ? accentColour : inkColour;
   gl_FragColor.rgb = mix(gl_FragColor.rgb, ink, line * (vPartState > 0.5 ? 0.9 : inkStrength));

@@ -37,7 +37,7 @@ export function stageMotion(document: MachineDocument): StageMotion {
   const motion = {
     timeline,
     teardown: new Float32Array(4 * count),
-    explode: new Float32Array(4 * count),
+    explode: new Float32Array(3 * count),
     turnAxes: timeline?.turnAxes ?? null,
     drumAngle_rad: 0,
     exciterAngle_rad: 0,
