@@ -24,12 +24,12 @@ import './shell.css';
 // The stage brings three with it: a chunk of its own, so that the first paint need not wait.
 const Stage = lazy(() => import('../view/scene/Stage'));
 
-function StageColumn() {
+function StageColumn({ layout }: { readonly layout: Layout }) {
   const { t } = useSpeech();
   const ready = useApp((s) => s.document !== null);
   return (
     <section className="stage-column" id="stage" tabIndex={-1} aria-label={t('stage-tools.stage')}>
-      <StageTools />
+      <StageTools layout={layout} />
       <div className="stage-sheet">
         <SheetFrame />
         <div className="stage-canvas">
@@ -96,7 +96,7 @@ export function Shell() {
       <TopBar layout={layout} />
       <main className="work">
         <Side side="parts" layout={layout} />
-        <StageColumn />
+        <StageColumn layout={layout} />
         <Side side="panel" layout={layout} />
       </main>
       {layout === 'phone' ? <PhoneSheet height={height} onHeight={setHeight} /> : <TeardownStrip />}

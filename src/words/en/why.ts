@@ -13,6 +13,10 @@ const why = {
   'why.together-thread': '{{part}} cannot be undone in place: {{barred-by}} bars the way.',
   'why.bench': 'It is reached on the bench, now that {{from}} is out.',
   'why.last': '{{part}} is what all the rest came off.',
+  'why.support': '{{carrier}} carries it with {{force_N}} and comes off next: hold it first.',
+  'why.chock': 'Without {{carrier}} nothing brakes {{part}}: {{force_N}} hold it on the slope.',
+  'why.sling': 'When {{fasteners}} are out nothing holds {{part}}: take its {{force_N}} on the hoist first.',
+  'why.strap': 'Its heavy side swings down with {{force_N}} as soon as it is free.',
   'why.fluid': '{{boundary}} holds {{fluid}} in: drain it before it is opened.',
 } as const satisfies Readonly<Record<string, string>>;
 

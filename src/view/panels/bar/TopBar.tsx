@@ -30,7 +30,9 @@ export function TopBar({ layout }: { readonly layout: Layout }) {
         ) : (
           <>
             <span>{machine.name}</span>
-            {machine.place !== '' && layout !== 'phone' && <span className="faint"> · {machine.place}</span>}
+            {machine.place !== '' && layout !== 'phone' && (
+              <span className="machine-place faint">{machine.place}</span>
+            )}
           </>
         )}
       </h1>

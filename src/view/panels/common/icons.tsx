@@ -71,8 +71,8 @@ const PATHS: Readonly<Record<string, ReactNode>> = {
       <path d="m12.5 12.5 4.5 4.5" />
     </>
   ),
-  'turn-cw': <path d="M3.5 10a6.5 6.5 0 1 0 2.2-4.9M5.2 1.8v3.6h3.6" />,
-  'turn-ccw': <path d="M16.5 10a6.5 6.5 0 1 1-2.2-4.9M14.8 1.8v3.6h-3.6" />,
+  'turn-ccw': <path d="M3.5 10a6.5 6.5 0 1 0 2.2-4.9M5.2 1.8v3.6h3.6" />,
+  'turn-cw': <path d="M16.5 10a6.5 6.5 0 1 1-2.2-4.9M14.8 1.8v3.6h-3.6" />,
 };
 
 export type IconName = keyof typeof PATHS;

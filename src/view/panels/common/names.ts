@@ -1,5 +1,6 @@
 /** Names that a person reads: of kinds, of single parts, of units that leave in one step. */
-import { findPart, findUnit, type Machine } from '../../../core/machine';
+import type { Message, MessageParam } from '../../../core/kernel';
+import { findPart, findUnit, type Machine, partsOfRef } from '../../../core/machine';
 import type { Speech } from '../../bind';
 
 /** Name of a kind: the catalogue's, else the machine file's own in this language, else its id. */
@@ -45,3 +46,33 @@ export const folded = (text: string): string =>
     .normalize('NFD')
     .replace(/\p{Diacritic}/gu, '')
     .toLocaleLowerCase();
+
+/** A name inside a sentence: small first letter, unless the word is an abbreviation such as O-ring. */
+export const inSentence = (name: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLocaleLowerCase() + name.slice(1) : name;
+
+/** Says a core message whose parameters are ids of the machine and SI numbers: names and units put in for them. */
+export function sayAbout(speech: Speech, machine: Machine, message: Message): string {
+  const named = (id: string): string => {
+    if (speech.has(`fluid.${id}`)) return speech.t(`fluid.${id}`);
+    return partsOfRef(machine, id).length === 0 ? id : inSentence(unitName(speech, machine, id));
+  };
+  const params: Record<string, MessageParam> = {};
+  for (const [key, value] of Object.entries(message.params ?? {})) {
+    if (typeof value === 'string') params[key] = named(value);
+    else if (typeof value === 'number' && key.endsWith('_N'))
+      params[key] = speech.quantity(value, 'force-large');
+    else if (typeof value === 'number' && key.endsWith('_m3')) params[key] = speech.quantity(value, 'volume');
+    else if (Array.isArray(value))
+      params[key] = [
+        ...new Set(
+          (value as readonly (string | Message)[]).map((each) =>
+            typeof each === 'string' ? named(each) : speech.say(each),
+          ),
+        ),
+      ];
+    else params[key] = value;
+  }
+  const text = speech.t(message.key, params);
+  return text.charAt(0).toLocaleUpperCase() + text.slice(1);
+}

@@ -28,9 +28,10 @@ export function ExciterDrawing({ study, direction }: Props) {
   const now: DirectionStudy = study[direction];
   const [cx] = housing.centre_m;
   const radius = housing.reach_m - cx;
-  const top = (cx - radius) * MM - 34;
-  const bottom = housing.reach_m * MM + 40;
-  const half = radius * MM + 42;
+  const least = Math.min(...[housing.outer, ...housing.fixed].flat().map(([x]) => x));
+  const top = least * MM - 10;
+  const bottom = housing.reach_m * MM + 14;
+  const half = radius * MM + 34;
   // Both directions share one scale, so that the arrows compare: the longer one reaches the wall and a bit beyond.
   const longest = Math.max(study.high.force_N, study.low.force_N) || 1;
   const force = now.U_kgm > 0 ? now.total_kgm.map((c) => c / now.U_kgm) : [1, 0];
@@ -40,12 +41,13 @@ export function ExciterDrawing({ study, direction }: Props) {
   const [comX, comY] = [arm[1]!, arm[0]!];
   // LOW is positive about machine +x, which points out of the page: counter-clockwise.
   const sweep = direction === 'low' ? 0 : 1;
-  const ring = radius * MM + 24;
+  const ring = radius * MM + 16;
   const at = (deg: number): string => {
     const a = (deg * Math.PI) / 180;
     return `${(ring * Math.cos(a)).toFixed(2)} ${(cx * MM + ring * Math.sin(a)).toFixed(2)}`;
   };
-  const [from, to] = direction === 'low' ? [-48, -132] : [-132, -48];
+  // Beside the trim bar, on the side from which the turn rises.
+  const [from, to] = direction === 'low' ? [8, -58] : [172, 238];
   return (
     <figure className="exciter-drawing">
       <svg

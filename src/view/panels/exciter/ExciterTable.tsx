@@ -36,19 +36,15 @@ const LINES: readonly Line[] = [
   { word: 'bearing-right', quantity: 'force-large', of: (d) => d.bearing_right_N, ratio: true },
 ];
 
-export function ExciterTable(props: {
-  readonly study: ExciterStudy;
-  readonly direction: SpinDirection;
-}) {
-  const { t, number, symbol } = useSpeech();
+export function ExciterTable(props: { readonly study: ExciterStudy; readonly direction: SpinDirection }) {
+  const { t, number, symbol, language } = useSpeech();
+  const ratio = new Intl.NumberFormat(language, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
   const { study, direction } = props;
   const column = (which: SpinDirection): string => (which === direction ? 'number mono now' : 'number mono');
   const ratioOf = (line: Line): string => {
     const high = line.of(study.high);
     const low = line.of(study.low);
-    return line.ratio === true && high !== null && low !== null && high !== 0
-      ? number(low / high, 'plain', 2)
-      : '';
+    return line.ratio === true && high !== null && low !== null && high !== 0 ? ratio.format(low / high) : '';
   };
   return (
     <table className="exciter-table" aria-label={t('exciter.table')}>

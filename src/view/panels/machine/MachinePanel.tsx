@@ -57,7 +57,7 @@ export function MachinePanel() {
             <dt>{t('machine.parts')}</dt>
             <dd className="mono">{number(totals.parts, 'count')}</dd>
             <dt>{t('machine.drum')}</dt>
-            <dd className="mono">
+            <dd>
               {t('machine.drum-size', {
                 width: quantity(document.machine.drumWidth_m, 'length'),
                 diameter: quantity(2 * document.machine.drumRadius_m, 'length'),

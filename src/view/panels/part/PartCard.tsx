@@ -51,7 +51,7 @@ export function PartCard() {
           <p className="faint small mono">{part.id}</p>
         </div>
       </header>
-      <div className="buttons">
+      <div className="part-tools">
         <Visibility partIds={own} name={name} />
         <button type="button" className="button" onClick={() => commands.lookAt('fit', part.id)}>
           <Icon name="fit" />
@@ -100,7 +100,7 @@ export function PartCard() {
           <dd>
             <span className="mono">{quantity(mass?.mass_kg, 'mass')}</span>
             {alike.length > 1 && mass !== undefined && (
-              <span className="mono faint">
+              <span className="faint">
                 {' '}
                 {t('part-card.mass-all', { mass: quantity(mass.mass_kg * alike.length, 'mass') })}
               </span>

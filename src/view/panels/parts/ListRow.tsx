@@ -79,7 +79,9 @@ export const ListRow = memo(function ListRow(props: Props) {
       <td role="gridcell" className="number mono cell-mass">
         {speech.number(row.mass_kg, 'mass')}
         {row.level === 2 && row.partIds.length > 1 && (
-          <span className="row-note">{speech.number(row.each_kg, 'mass')}</span>
+          <span className="row-note">
+            {speech.t('parts.each-mass', { mass: speech.number(row.each_kg, 'mass') })}
+          </span>
         )}
         <span className="row-tools">
           <Visibility partIds={row.partIds} name={name} compact untabbed />

@@ -65,10 +65,9 @@ export function PartsList() {
       family !== undefined && closed.has(family) ? flipped(closed, family) : closed,
     );
     const row = grid.current?.querySelector<HTMLElement>('[aria-selected="true"]');
-    if (row != null && !row.contains(window.document.activeElement)) {
-      setCurrent(row.dataset['key'] ?? '');
-      row.scrollIntoView?.({ block: 'nearest' });
-    }
+    if (row == null) return;
+    setCurrent(row.dataset['key'] ?? '');
+    row.scrollIntoView?.({ block: 'nearest' });
   }, [selected, selectedKind, document]);
 
   const tabStop = rows.some((row) => row.key === current) ? current : (rows[0]?.key ?? '');

@@ -1,6 +1,8 @@
 /** The bar above the stage: views, cut, spin, balloons, what else is shown. */
+import { type ReactNode, useEffect, useRef } from 'react';
 import { useApp, useCommands, useSpeech } from '../../bind';
 import type { CameraView } from '../../../store';
+import type { Layout } from '../common/layout';
 import { Icon } from '../common/icons';
 import { SpinReadout } from './SpinReadout';
 import './stage-tools.css';
@@ -22,7 +24,56 @@ function Toggle(props: {
   );
 }
 
-export function StageTools() {
+function Views() {
+  const { t } = useSpeech();
+  const commands = useCommands();
+  return (
+    <div className="tool-group" role="group" aria-label={t('stage-tools.views')}>
+      {VIEWS.map((view) => (
+        <button
+          key={view}
+          type="button"
+          className="button plain tool"
+          title={t(`view-name.${view}.long`)}
+          onClick={() => commands.lookAt(view)}
+        >
+          {t(`view-name.${view}`)}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** A menu that opens under its button and closes when focus or a press goes elsewhere. */
+function Menu(props: {
+  readonly name: string;
+  readonly side: 'left' | 'right';
+  readonly children: ReactNode;
+}) {
+  const box = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    const leave = (event: Event): void => {
+      if (box.current !== null && !box.current.contains(event.target as Node)) box.current.open = false;
+    };
+    document.addEventListener('pointerdown', leave);
+    document.addEventListener('focusin', leave);
+    return () => {
+      document.removeEventListener('pointerdown', leave);
+      document.removeEventListener('focusin', leave);
+    };
+  }, []);
+  return (
+    <details ref={box} className={`tool-more ${props.side}`}>
+      <summary className="button plain tool">
+        <span>{props.name}</span>
+        <Icon name="down" size={14} />
+      </summary>
+      <div className="tool-menu">{props.children}</div>
+    </details>
+  );
+}
+
+export function StageTools({ layout }: { readonly layout: Layout }) {
   const { t, language } = useSpeech();
   const commands = useCommands();
   const section = useApp((s) => s.section);
@@ -37,20 +88,13 @@ export function StageTools() {
     (t(`option.${id}`) === `option.${id}` ? id : t(`option.${id}`));
   return (
     <div className="stage-tools" role="toolbar" aria-label={t('stage-tools.title')}>
-      <div className="tool-group" role="group" aria-label={t('stage-tools.views')}>
-        {VIEWS.map((view) => (
-          <button
-            key={view}
-            type="button"
-            className="button plain tool"
-            title={t(`view-name.${view}.long`)}
-            onClick={() => commands.lookAt(view)}
-          >
-            {t(`view-name.${view}`)}
-          </button>
-        ))}
-      </div>
+      {layout !== 'phone' && <Views />}
       <div className="tool-group" role="group" aria-label={t('stage-tools.shows')}>
+        {layout === 'phone' && (
+          <Menu name={t('stage-tools.views')} side="left">
+            <Views />
+          </Menu>
+        )}
         <Toggle
           icon="section"
           word="stage-tools.section"
@@ -70,34 +114,28 @@ export function StageTools() {
           act={() => commands.setBalloons(!balloons)}
         />
         {(hasContext || Object.keys(optionsOn).length > 0) && (
-          <details className="tool-more">
-            <summary className="button plain tool">
-              <span>{t('stage-tools.also')}</span>
-              <Icon name="down" size={14} />
-            </summary>
-            <div className="tool-menu">
-              {hasContext && (
-                <label className="check">
-                  <input
-                    type="checkbox"
-                    checked={showContext}
-                    onChange={(event) => commands.setContext(event.currentTarget.checked)}
-                  />
-                  <span>{t('stage-tools.context')}</span>
-                </label>
-              )}
-              {Object.entries(optionsOn).map(([id, on]) => (
-                <label key={id} className="check">
-                  <input
-                    type="checkbox"
-                    checked={on}
-                    onChange={(event) => commands.setOption(id, event.currentTarget.checked)}
-                  />
-                  <span>{optionName(id)}</span>
-                </label>
-              ))}
-            </div>
-          </details>
+          <Menu name={t('stage-tools.also')} side="right">
+            {hasContext && (
+              <label className="check">
+                <input
+                  type="checkbox"
+                  checked={showContext}
+                  onChange={(event) => commands.setContext(event.currentTarget.checked)}
+                />
+                <span>{t('stage-tools.context')}</span>
+              </label>
+            )}
+            {Object.entries(optionsOn).map(([id, on]) => (
+              <label key={id} className="check">
+                <input
+                  type="checkbox"
+                  checked={on}
+                  onChange={(event) => commands.setOption(id, event.currentTarget.checked)}
+                />
+                <span>{optionName(id)}</span>
+              </label>
+            ))}
+          </Menu>
         )}
       </div>
       {spinning && <SpinReadout />}

@@ -2,14 +2,14 @@
 import type { Step } from '../../../core/assembly';
 import { useApp, useCommands, useSpeech } from '../../bind';
 import { ItemBalloon } from '../common/ItemBalloon';
-import { unitName } from '../common/names';
+import { inSentence, sayAbout, unitName } from '../common/names';
 import { Signal } from '../common/Signal';
 import { bySeverity, signalOf } from './cautions';
-import { stepItem, stepParts, stepTitle, toolText } from './step-words';
+import { alikeCount, stepItem, stepParts, stepTitle, toolText, workTime } from './step-words';
 
 export function StepCard({ step }: { readonly step: Step | null }) {
   const speech = useSpeech();
-  const { t, quantity, say } = speech;
+  const { t, quantity } = speech;
   const commands = useCommands();
   const document = useApp((s) => s.document);
   const reverse = useApp((s) => s.teardown.reverse);
@@ -23,12 +23,13 @@ export function StepCard({ step }: { readonly step: Step | null }) {
           <h3>{t('teardown.assembled')}</h3>
           <p>{t('teardown.begin', { steps: teardown.steps.length })}</p>
         </div>
-        <p className="faint small">{t('teardown.time', { minutes: Math.round(total_s / 60) })}</p>
+        <p className="faint small">{t('teardown.time', { time: workTime(speech, total_s) })}</p>
         {!teardown.orderExists && <p className="limit small">{t('teardown.stuck')}</p>}
       </div>
     );
   }
   const parts = stepParts(machine, step);
+  const alike = alikeCount(machine, step);
   const item = stepItem(machine, step);
   const cautions = bySeverity(step.cautions);
   return (
@@ -44,7 +45,7 @@ export function StepCard({ step }: { readonly step: Step | null }) {
           {item !== null && <ItemBalloon item={item} strong />}
           <span>
             {stepTitle(speech, machine, step)}
-            {parts.length > 1 && <span className="faint"> × {parts.length}</span>}
+            {alike > 1 && <span className="faint"> × {alike}</span>}
           </span>
         </h3>
         <dl className="step-facts">
@@ -56,9 +57,7 @@ export function StepCard({ step }: { readonly step: Step | null }) {
           )}
           <div>
             <dt>{t('teardown.work-time')}</dt>
-            <dd className="mono">
-              {t('teardown.minutes', { minutes: Math.max(1, Math.round(step.time_s / 60)) })}
-            </dd>
+            <dd className="mono">{workTime(speech, step.time_s)}</dd>
           </div>
           {step.fromIds.length > 0 && (
             <div>
@@ -77,7 +76,7 @@ export function StepCard({ step }: { readonly step: Step | null }) {
         <h4 className="label">{t('teardown.why')}</h4>
         <ul>
           {step.why.map((why, i) => (
-            <li key={i}>{say(why)}</li>
+            <li key={i}>{sayAbout(speech, machine, why)}</li>
           ))}
         </ul>
       </div>
@@ -95,14 +94,16 @@ export function StepCard({ step }: { readonly step: Step | null }) {
             <ul>
               {step.supports.map((support, i) => (
                 <li key={i}>
-                  {t(`support.${support.kind}`, { what: unitName(speech, machine, support.what) })}
+                  {t(`support.${support.kind}`, {
+                    what: inSentence(unitName(speech, machine, support.what)),
+                  })}
                   {support.force_N > 0 && (
                     <>
                       {' '}
                       <span className="mono">{quantity(support.force_N, 'force-large')}</span>
                     </>
                   )}
-                  <span className="row-note">{say(support.why)}</span>
+                  <span className="row-note">{sayAbout(speech, machine, support.why)}</span>
                 </li>
               ))}
             </ul>

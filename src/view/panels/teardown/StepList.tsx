@@ -2,7 +2,7 @@
 import { useEffect, useRef } from 'react';
 import { useApp, useCommands, useSpeech } from '../../bind';
 import { ItemBalloon } from '../common/ItemBalloon';
-import { stepItem, stepParts, stepTitle } from './step-words';
+import { alikeCount, stepItem, stepTitle } from './step-words';
 
 export function StepList() {
   const speech = useSpeech();
@@ -26,7 +26,7 @@ export function StepList() {
   return (
     <ol className="step-list" ref={list} aria-label={t('teardown.steps')} tabIndex={-1}>
       {teardown.steps.map((step) => {
-        const count = stepParts(machine, step).length;
+        const count = alikeCount(machine, step);
         const item = stepItem(machine, step);
         const state = step.index === current ? 'now' : step.index < current ? 'done' : 'ahead';
         return (

@@ -2,7 +2,7 @@
 import type { Step, Tool } from '../../../core/assembly';
 import { findPart, findUnit, type Machine } from '../../../core/machine';
 import type { Speech } from '../../bind';
-import { unitName } from '../common/names';
+import { inSentence, kindName, unitName } from '../common/names';
 
 const sameSet = (a: readonly string[], b: readonly string[]): boolean =>
   a.length === b.length && a.every((id) => b.includes(id));
@@ -11,17 +11,30 @@ const sameSet = (a: readonly string[], b: readonly string[]): boolean =>
 export function stepTitle(speech: Speech, machine: Machine, step: Step): string {
   const { t } = speech;
   if (step.kind === 'drain')
-    return t('step.drain', { what: unitName(speech, machine, step.unitIds[0] ?? '') });
+    return t('step.drain', { what: inSentence(unitName(speech, machine, step.unitIds[0] ?? '')) });
   if (step.kind === 'support') {
     const support = step.supports[0];
     return support === undefined
       ? t('step.support')
-      : t(`support.${support.kind}`, { what: unitName(speech, machine, support.what) });
+      : t(`support.${support.kind}`, { what: inSentence(unitName(speech, machine, support.what)) });
   }
   const set = Object.entries(machine.setNames).find(([, ids]) => sameSet(ids, step.unitIds));
   if (set !== undefined && speech.has(`set.${set[0]}.name`)) return t(`set.${set[0]}.name`);
-  const names = [...new Set(step.unitIds.map((id) => unitName(speech, machine, id)))];
-  return names.length <= 2
+  // Like parts that leave together are counted, not listed one by one.
+  const counts = new Map<string, number>();
+  for (const id of step.unitIds) {
+    const unit = findUnit(machine, id);
+    const name =
+      unit?.partIds.length === 1
+        ? kindName(speech, machine, findPart(machine, unit.partIds[0]!)!.kind)
+        : unitName(speech, machine, id);
+    counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  const names = [...counts].map(([name, count], i) => {
+    const shown = i === 0 ? name : inSentence(name);
+    return count === 1 || counts.size === 1 ? shown : t('step.several', { name: shown, count });
+  });
+  return names.length <= 3
     ? new Intl.ListFormat(speech.language, { type: 'conjunction' }).format(names)
     : t('step.and-more', { name: names[0]!, count: names.length - 1 });
 }
@@ -65,6 +78,21 @@ export function toolText(speech: Speech, tool: Tool): string {
         : millimetres;
   const base = t(`tool.${tool.kind}`, { size, drive: tool.drive }).trim();
   return tool.extension_m > 0
-    ? t('tool.with-extension', { tool: base, reach: quantity(tool.extension_m, 'length') })
+    ? t('tool.with-extension', { tool: base, reach: quantity(tool.extension_m, 'length-small', 2) })
     : base;
+}
+
+/** Work time in minutes, from an hour on in hours and minutes. */
+export function workTime({ t }: Speech, time_s: number): string {
+  const minutes = Math.max(1, Math.round(time_s / 60));
+  return minutes < 60
+    ? t('teardown.minutes', { minutes })
+    : t('teardown.hours', { hours: Math.floor(minutes / 60), minutes: minutes % 60 });
+}
+
+/** How many alike a step moves, where its title names one kind only; 1 elsewhere. */
+export function alikeCount(machine: Machine, step: Step): number {
+  const parts = stepParts(machine, step);
+  const kinds = new Set(parts.map((id) => findPart(machine, id)?.kind));
+  return kinds.size === 1 ? parts.length : 1;
 }
