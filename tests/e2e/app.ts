@@ -1,6 +1,7 @@
 /** Opens the built app in a fresh context and watches it: any console error or request to another host fails the test. */
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
+import type {} from '../../src/view/scene/stats';
 
 export interface OpenOptions {
   readonly width?: number;
@@ -60,4 +61,35 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
       expect(troubles).toEqual([]);
     },
   };
+}
+
+/** Waits until the stage has drawn nothing new for a moment: with frames on demand that is rest. */
+export async function atRest(page: Page, quiet_ms = 400): Promise<void> {
+  await page.evaluate(async (quiet) => {
+    const frames = (): number => window.__drumbench?.stats?.frames ?? 0;
+    let last = frames();
+    let since = performance.now();
+    const start = since;
+    while (performance.now() - since < quiet && performance.now() - start < 30000) {
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      if (frames() !== last) {
+        last = frames();
+        since = performance.now();
+      }
+    }
+  }, quiet_ms);
+}
+
+/** Sets a range input as a person's drag does. */
+export async function setRange(page: Page, name: string, value: number): Promise<void> {
+  await page
+    .getByRole('slider', { name })
+    .first()
+    .evaluate((element, to) => {
+      const input = element as HTMLInputElement;
+      const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set;
+      set?.call(input, String(to));
+      input.dispatchEvent(new Event('input', { bubbles: true }));
+      input.dispatchEvent(new Event('change', { bubbles: true }));
+    }, value);
 }

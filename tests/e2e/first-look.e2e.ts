@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { atRest, openApp, setRange } from './app';
+
+describe('first look', () => {
+  it('shows the drum, draws it in few calls and stops drawing when nothing moves', async () => {
+    const app = await openApp();
+    await atRest(app.page);
+    const stats = await app.page.evaluate(() => window.__drumbench!.stats!);
+    expect(stats.parts).toBeGreaterThan(250);
+    expect(stats.triangles).toBeGreaterThan(50_000);
+    expect(stats.calls).toBeLessThanOrEqual(200);
+    // At rest there are no frames at all.
+    const before = stats.frames;
+    await app.page.waitForTimeout(1500);
+    expect(await app.page.evaluate(() => window.__drumbench!.stats!.frames)).toBe(before);
+    // The canvas is not blank: the middle of the stage has many colours.
+    const shot = await app.page.getByTestId('stage').screenshot();
+    expect(shot.length).toBeGreaterThan(20_000);
+    await app.close();
+  });
+
+  it('explodes, cuts and spins', async () => {
+    const app = await openApp();
+    const stats = () => app.page.evaluate(() => window.__drumbench!.stats!);
+    const placeOf = (id: string) => app.page.evaluate((part) => window.__drumbench!.screenOf!(part), id);
+    await app.page.getByRole('button', { name: 'Section' }).click();
+    await atRest(app.page);
+    expect((await stats()).capTriangles).toBeGreaterThan(1000);
+    await app.page.getByRole('button', { name: 'Section' }).click();
+    await setRange(app.page, 'Explode', 1);
+    await atRest(app.page, 1200);
+    // Apart, the exciter stands in the open.
+    expect(await placeOf('exciter')).not.toBe(null);
+    await setRange(app.page, 'Explode', 0);
+    await atRest(app.page, 1200);
+    expect(await placeOf('exciter')).toBe(null);
+    const still = (await stats()).frames;
+    await app.page.getByRole('button', { name: 'Spin' }).click();
+    await app.page.waitForTimeout(2500);
+    expect((await stats()).frames).toBeGreaterThan(still + 2);
+    await app.page.getByRole('button', { name: 'Spin' }).click();
+    await app.close();
+  });
+
+  it('keeps settings over a reload', async () => {
+    const app = await openApp();
+    await app.page.locator('label', { hasText: /^US$/ }).first().click();
+    await app.page.locator('label', { hasText: 'LOW' }).first().click();
+    expect(await app.page.getByTestId('unbalance-high').textContent()).toMatch(/^6[01]\d$/);
+    await app.page.reload();
+    await app.page.waitForFunction(() => (window.__drumbench?.stats?.frames ?? 0) > 0);
+    expect(await app.page.getByTestId('unbalance-high').textContent()).toMatch(/^6[01]\d$/);
+    expect(await app.page.locator('input[type=radio][value=low]').isChecked()).toBe(true);
+    await app.close();
+  });
+});

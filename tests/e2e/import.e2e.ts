@@ -1,0 +1,62 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { openApp } from './app';
+
+const folder = join(resolve(import.meta.dirname, '../..'), 'models', 'alder-one');
+const files = () =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.yaml') && name !== 'fit.yaml')
+    .map((name) => ({ name, mimeType: 'text/yaml', buffer: readFileSync(join(folder, name)) }));
+
+describe('dropping machine files', () => {
+  it('lists all faults of a broken file with line and path, and leaves the machine alone', async () => {
+    const app = await openApp();
+    const { page } = app;
+    await page.getByRole('tab', { name: 'Machine' }).click();
+    const broken = files().map((file) =>
+      file.name === 'drum.yaml'
+        ? {
+            ...file,
+            buffer: Buffer.from(
+              file.buffer
+                .toString()
+                .replace('kind: drum-shell', 'kind: drum-shall')
+                .replace(/outer_m: 0\.75\b/, 'outer_m: wide'),
+            ),
+          }
+        : file,
+    );
+    await page.locator('input[type=file]').setInputFiles(broken);
+    const list = page.getByRole('list', { name: 'Faults' });
+    await list.waitFor({ timeout: 60000 });
+    const text = await list.innerText();
+    expect(text).toMatch(
+      /drum\.yaml:\d+ kinds\.[\w-]+\.params\.stations\[0\]\.outer_m: expected a number, found "wide"/,
+    );
+    expect(await page.getByText(/is unchanged/).isVisible()).toBe(true);
+    expect(await page.evaluate(() => window.__drumbench!.stats!.parts)).toBeGreaterThan(250);
+    await app.close();
+  });
+
+  it('takes a sound machine and puts it on the stage', async () => {
+    const app = await openApp();
+    const { page } = app;
+    await page.getByRole('tab', { name: 'Machine' }).click();
+    const renamed = files().map((file) =>
+      file.name === 'machine.yaml'
+        ? {
+            ...file,
+            buffer: Buffer.from(file.buffer.toString().replace('name: Alder One', 'name: Alder One B')),
+          }
+        : file,
+    );
+    await page.locator('input[type=file]').setInputFiles(renamed);
+    await page.waitForFunction(
+      () => document.querySelector('h1')?.textContent?.includes('Alder One B') === true,
+      undefined,
+      { timeout: 110000 },
+    );
+    await app.close();
+  });
+});
