@@ -51,7 +51,8 @@ export function holeTools(
   return holePlaces(pattern).map((place) => {
     const along = pattern.slot_along ?? (pattern.places_m === undefined ? 'circle' : 'z');
     const turn_deg = along === 'circle' ? -place.turn_deg : along === 'y' ? 90 : 0;
-    const turned = half > 0 && turn_deg !== 0 ? solids.rotate(tool, turn_deg) : tool;
+    // Round holes turn with their place too: the corners of a bolt's polygon then meet those of its hole.
+    const turned = turn_deg !== 0 ? solids.rotate(tool, turn_deg) : tool;
     return solids.translate(turned, [0, place.y_m, place.z_m]);
   });
 }
