@@ -11,7 +11,7 @@ const cautions = {
     'Oil under pressure can cut through skin and inject itself. Engine off, work every lever, relieve the pressure, then open a line slowly with eyes and hands clear.',
   'caution.hot-oil': 'Oil from work can scald. Let it cool, and drain it into a pan with gloves on.',
   'caution.lift-heavy':
-    'A falling load kills. Use rated slings and eyes in their threads, stand clear, and lift only what the hoist is marked for.',
+    'A falling load can kill. Use rated slings and eyes in their threads, stand clear, and lift only what the hoist is marked for.',
   'caution.strap-exciter':
     'The exciter’s heavy side swings down when it is free and can crush a hand. Strap it to the shaft line and turn it heavy side down first.',
   'caution.hold-drum':

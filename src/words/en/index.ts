@@ -5,6 +5,7 @@ import calcMechanics from './calc-mechanics';
 import cautions from './cautions';
 import faults from './faults';
 import parts from './parts';
+import shot from './shot';
 import stage from './stage';
 import ui from './ui';
 import units from './units';
@@ -18,6 +19,7 @@ const english: Catalogue = {
   ...why,
   ...faults,
   ...stage,
+  ...shot,
   ...calc,
   ...calcMechanics,
 };

@@ -10,11 +10,6 @@ const drum = {
     'Closed disc welded into the shell on the drive side. Its eight hollow bosses carry the left isolators, through which the drive motor turns the drum.',
   'part.head-left.fails':
     'Fatigue cracks run from the weld at the shell or from a boss; oil weeping at the case weld is the first sign.',
-  'part.head-boss.name': 'Isolator boss',
-  'part.head-boss.does':
-    'Hollow boss on the left head that stands an isolator clear of the disc, so that its bolts can be reached.',
-  'part.head-boss.fails':
-    'Cracks at its weld to the head when an isolator has torn and its neighbours carry the load.',
   'part.head-right.name': 'Right head',
   'part.head-right.does':
     'Disc welded into the shell on the vibration side. Its machined bore locates the hub, and it carries the oil plugs of the exciter case.',
@@ -48,21 +43,6 @@ const drum = {
     'Double-row spherical roller bearing made for vibration: brass cage, large clearance. It carries half the centrifugal force, which turns with the shaft.',
   'part.exciter-bearing.fails':
     'The outer ring creeps when its fit is lost; rollers pit when the oil is old, low or full of wear metal. Heat at the head and a rumble at run-down are the signs.',
-  'part.exciter-bearing-left.name': 'Left exciter bearing',
-  'part.exciter-bearing-left.does':
-    'Double-row spherical roller bearing made for vibration: brass cage, large clearance. It carries its share of the centrifugal force, which turns with the shaft.',
-  'part.exciter-bearing-left.fails':
-    'The outer ring creeps when its fit is lost; rollers pit when the oil is old, low or full of wear metal. Heat at the head and a rumble at run-down are the signs.',
-  'part.exciter-bearing-right.name': 'Right exciter bearing',
-  'part.exciter-bearing-right.does':
-    'Double-row spherical roller bearing like the left one; its inner ring slides on the journal as the shaft grows with heat.',
-  'part.exciter-bearing-right.fails':
-    'As the left one; being nearer the motor it is the first to suffer when the coupling shaft is dry or worn.',
-  'part.exciter.name': 'Exciter housing',
-  'part.exciter.does':
-    'The shaft that shakes the drum: a closed round chamber off its axis, part filled with steel shot, with a baffle inside. Spun one way the shot gathers on the heavy side, spun the other the baffle holds half of it back.',
-  'part.exciter.fails':
-    'A cracked chamber weld or a lost plug spills shot into the case; journals wear under a loose inner ring. Low that shakes as hard as high points to a broken baffle.',
   'part.exciter-housing.name': 'Exciter housing',
   'part.exciter-housing.does':
     'The shaft that shakes the drum: a closed round chamber off its axis, part filled with steel shot, with a baffle inside. Spun one way the shot gathers on the heavy side, spun the other the baffle holds half of it back.',
@@ -87,14 +67,6 @@ const drum = {
   'part.oil-fill-tube.name': 'Fill tube',
   'part.oil-fill-tube.does': 'Leads fresh oil from the plug at the top into the case.',
   'part.oil-fill-tube.fails': 'Cracks at the weld to the head.',
-  'part.oil-tube.name': 'Oil tube',
-  'part.oil-tube.does':
-    'Leads case oil to its plug in the right head: one to fill, one for the level, one to drain.',
-  'part.oil-tube.fails':
-    'Cracks at a weld and drips, or is blocked by sludge and shows a level that is not there.',
-  'part.oil-plug.name': 'Oil plug',
-  'part.oil-plug.does': 'Closes an oil hole of the exciter case in the right head.',
-  'part.oil-plug.fails': 'Left loose it is shaken out, and the exciter runs dry within minutes.',
   'part.drain-plug.name': 'Magnetic drain plug',
   'part.drain-plug.does':
     'Closes the drain, and catches steel wear on its magnet: what hangs on it tells how the bearings are.',
@@ -109,18 +81,6 @@ const drum = {
   'part.ballast-plug.name': 'Ballast plug',
   'part.ballast-plug.does': 'Closes a filling hole for liquid ballast in the drum; this machine runs dry.',
   'part.ballast-plug.fails': 'Rusts in; water behind it that nobody knows of freezes and bursts the weld.',
-  'part.case-oil.name': 'Exciter case oil',
-  'part.case-oil.does':
-    'Splash oil: the lowest point of the exciter dips a few millimetres and throws it over both bearings.',
-  'part.case-oil.fails': 'Too little runs the bearings dry; too much is churned, foams and overheats.',
-  'part.oil.name': 'Exciter case oil',
-  'part.oil.does':
-    'Splash oil: the lowest point of the exciter dips a few millimetres and throws it over both bearings.',
-  'part.oil.fails': 'Too little runs the bearings dry; too much is churned, foams and overheats.',
-  'part.index-mark.name': 'Index mark',
-  'part.index-mark.does':
-    'Welded mark on the shell: turned to the top it puts the level plug where it reads true.',
-  'part.index-mark.fails': 'Worn off on rock, and the level is then read anywhere.',
   'part.weld-bead.name': 'Weld bead',
   'part.weld-bead.does': 'Joins a head to the shell all round.',
   'part.weld-bead.fails': 'Fatigue cracks, most often from a start or stop of the weld.',

@@ -69,15 +69,18 @@ const frame = {
   'part.tyre.name': 'Tyre',
   'part.tyre.does': 'Drive tyre of the rear axle.',
   'part.tyre.fails': 'Cuts and low pressure take traction on a slope.',
-  'part.rim.name': 'Rim',
-  'part.rim.does': 'Carries the tyre on the rear axle.',
-  'part.rim.fails': 'Cracks at the bolt circle.',
   'part.engine-box.name': 'Engine box',
   'part.engine-box.does': 'Engine with its pumps under the hood.',
   'part.engine-box.fails': 'Outside the scope of this drum.',
   'part.seat.name': 'Operator’s seat',
   'part.seat.does': 'Left and right are named as seen from here, facing the drum.',
   'part.seat.fails': 'Outside the scope of this drum.',
+  'part.steering-column.name': 'Steering column',
+  'part.steering-column.does': 'Steering wheel and its valve, ahead of the seat; shown for scale.',
+  'part.steering-column.fails': 'Outside the scope of this drum.',
+  'part.canopy.name': 'Canopy',
+  'part.canopy.does': 'Roof over the operator’s seat; shown for scale.',
+  'part.canopy.fails': 'Outside the scope of this drum.',
 } as const;
 
 export default frame;

@@ -32,18 +32,10 @@ const sides = {
   'part.hub-seal.does': 'Lip seal with a dirt lip: keeps grease in and mud out of the wheel bearings.',
   'part.hub-seal.fails':
     'The lip hardens or wears a groove in the spindle; grease flung on the bracket is the sign.',
-  'part.carrier-seal.name': 'Carrier seal',
-  'part.carrier-seal.does':
-    'Lip seal in the carrier’s nose, running on the journal: keeps exciter oil from the wheel bearings.',
-  'part.carrier-seal.fails': 'When it leaks, case oil falls and thin oil runs out of the hub seal.',
   'part.nose-seal.name': 'Nose seal',
   'part.nose-seal.does':
     'Lip seal in the nose of the right carrier: keeps exciter oil from the wheel bearings.',
   'part.nose-seal.fails': 'When it leaks, case oil falls and thin oil runs out of the hub seal.',
-  'part.exciter-seal.name': 'Exciter shaft seal',
-  'part.exciter-seal.does':
-    'Lip seal in the nose of the right carrier: keeps exciter oil from the wheel bearings.',
-  'part.exciter-seal.fails': 'When it leaks, case oil falls and thin oil runs out of the hub seal.',
   'part.hub-o-ring.name': 'Hub O-ring',
   'part.hub-o-ring.does': 'Seals the hub’s spigot in the right head.',
   'part.hub-o-ring.fails': 'Pinched in fitting or hardened by heat: oil weeps at the hub flange.',
@@ -68,17 +60,9 @@ const sides = {
     'Rubber block that turns with the drum and passes the full drive torque. Its sag reverses at every turn.',
   'part.isolator-left.fails':
     'Winds up and tears at the bond when the drum is driven hard against a load; oil and heat soften it.',
-  'part.shim.name': 'Isolator shims',
-  'part.shim.does': 'Pack that takes up the gap at its isolator, so that each is squeezed alike.',
-  'part.shim.fails': 'Mixed up or left out: one isolator then carries its neighbours’ load.',
   'part.shim-pack.name': 'Shim pack',
   'part.shim-pack.does': 'Thin plates that take up the gap at an isolator, so that each is squeezed alike.',
   'part.shim-pack.fails': 'Mixed up or left out: one isolator then carries its neighbours’ load.',
-  'part.bracket-right.name': 'Right bracket',
-  'part.bracket-right.does':
-    'Plate with slotted holes between the right isolators and the side plate: it is moved to set the drum square in the frame.',
-  'part.bracket-right.fails':
-    'Bolts slip in their slots and the drum runs out of square; cracks start at a slot.',
   'part.bracket.name': 'Right bracket',
   'part.bracket.does':
     'Plate with slotted holes between the right isolators and the side plate: it is moved to set the drum square in the frame.',
@@ -88,17 +72,10 @@ const sides = {
     'Axial-piston motor that spins the exciter; turned the other way by the pump, it gives the other amplitude.',
   'part.exciter-motor.fails':
     'Case drain flow rises as pistons wear and speed falls; a blocked drain blows its shaft seal.',
-  'part.motor-guard.name': 'Motor guard',
-  'part.motor-guard.does':
-    'Ring that keeps stones and banks off the exciter motor and its hoses; it stands on the frame side.',
-  'part.motor-guard.fails': 'Bent in against the hoses, it chafes them through.',
   'part.guard.name': 'Motor guard',
   'part.guard.does':
     'Ring that keeps stones and banks off the exciter motor and its hoses; it stands on the frame side.',
   'part.guard.fails': 'Bent in against the hoses, it chafes them through.',
-  'part.standoff.name': 'Guard standoff',
-  'part.standoff.does': 'Carries the motor guard clear of the bracket.',
-  'part.standoff.fails': 'Cracks at its foot from vibration when the guard has been struck.',
   'part.guard-standoff.name': 'Guard standoff',
   'part.guard-standoff.does': 'Carries the motor guard clear of the bracket.',
   'part.guard-standoff.fails': 'Cracks at its foot from vibration when the guard has been struck.',
@@ -119,32 +96,38 @@ const sides = {
   'part.motor-mount-ring.does':
     'Carries the drive motor on the left side plate; its windows let a socket reach the output bolts.',
   'part.motor-mount-ring.fails': 'Joint slips and frets when its bolts were reused.',
-  'part.mount-ring.name': 'Motor mount ring',
-  'part.mount-ring.does':
-    'Carries the drive motor on the left side plate; its windows let a socket reach the output bolts.',
-  'part.mount-ring.fails': 'Joint slips and frets when its bolts were reused.',
   'part.window-plug.name': 'Window plug',
   'part.window-plug.does': 'Closes a window of the motor mount ring against mud.',
   'part.window-plug.fails': 'Lost: mud packs round the output bolts.',
-  'part.hose.name': 'Hose',
-  'part.hose.does': 'High-pressure line to a motor, with a slack loop for the motion of the drum.',
-  'part.hose.fails': 'Chafes where its loop touches, or bursts at the fitting; a wet fitting is the warning.',
-  'part.pressure-hose.name': 'Pressure hose',
-  'part.pressure-hose.does': 'High-pressure line to a motor, with a slack loop for the motion of the drum.',
-  'part.pressure-hose.fails':
-    'Chafes where its loop touches, or bursts at the fitting; a wet fitting is the warning.',
-  'part.drain-hose.name': 'Case drain hose',
-  'part.drain-hose.does': 'Leads leakage oil from a motor’s case back to the tank.',
-  'part.drain-hose.fails': 'Kinked or blocked, it lets case pressure blow the shaft seal.',
-  'part.brake-hose.name': 'Brake hose',
-  'part.brake-hose.does': 'Brings the pressure that releases the spring brake.',
-  'part.brake-hose.fails': 'When it bursts the brake goes on by itself.',
-  'part.hose-cap.name': 'Port cap',
-  'part.hose-cap.does': 'Closes a hose or port as soon as it is open.',
-  'part.hose-cap.fails': 'Left off: dirt goes in.',
-  'part.port-cap.name': 'Port cap',
-  'part.port-cap.does': 'Closes a port or hose end as soon as it is open.',
-  'part.port-cap.fails': 'Left off: dirt goes in.',
+  'part.hose-exciter-pressure.name': 'Exciter motor pressure hose',
+  'part.hose-exciter-pressure.does':
+    'Brings oil from the pump to the exciter motor; with the pump reversed it is the return, and the exciter spins the other way.',
+  'part.hose-exciter-pressure.fails':
+    'Chafes where its slack loop touches the guard, or bursts at the fitting; a wet fitting is the warning.',
+  'part.hose-exciter-return.name': 'Exciter motor return hose',
+  'part.hose-exciter-return.does':
+    'Takes the oil back from the exciter motor, with a slack loop for the shaking of the drum.',
+  'part.hose-exciter-return.fails': 'Kinks when it was fitted twisted, and works loose at the fitting.',
+  'part.hose-exciter-drain.name': 'Exciter motor drain hose',
+  'part.hose-exciter-drain.does': 'Leads leakage oil from the exciter motor’s case to the tank.',
+  'part.hose-exciter-drain.fails': 'Kinked or blocked, it lets case pressure blow the shaft seal.',
+  'part.hose-drive-a.name': 'Drive motor hose A',
+  'part.hose-drive-a.does':
+    'One of the two power lines of the drive motor: pressure one way, return the other.',
+  'part.hose-drive-a.fails': 'Chafes on the side plate, or bursts at the fitting under a hard pull.',
+  'part.hose-drive-b.name': 'Drive motor hose B',
+  'part.hose-drive-b.does': 'The other power line of the drive motor.',
+  'part.hose-drive-b.fails': 'Chafes on the side plate, or bursts at the fitting under a hard pull.',
+  'part.hose-drive-drain.name': 'Drive motor drain hose',
+  'part.hose-drive-drain.does':
+    'Leads leakage oil from the drive motor’s case to the tank; how much comes tells how worn the motor is.',
+  'part.hose-drive-drain.fails': 'Kinked or blocked, it lets case pressure blow the shaft seal.',
+  'part.hose-drive-brake.name': 'Brake hose',
+  'part.hose-drive-brake.does': 'Brings the pressure that releases the spring brake in the drive motor.',
+  'part.hose-drive-brake.fails': 'When it bursts the brake goes on by itself.',
+  'part.hose-block.name': 'Hose block',
+  'part.hose-block.does': 'Fixed block on the frame from which the slack loops of the hoses start.',
+  'part.hose-block.fails': 'A loose block lets hard pipe and hose work against each other until one cracks.',
 } as const;
 
 export default sides;

@@ -29,6 +29,8 @@ const units = {
   'unit.scraper-arm-pad-bolts-rear.name': 'Rear pad scraper arm bolts',
   'unit.scraper-bar-pad-bolts-rear.name': 'Rear pad scraper bar bolts',
   'unit.drum.name': 'Drum',
+  'unit.exciter.name': 'Exciter',
+  'unit.rear-beam.name': 'Rear cross beam with hitch',
   'set.cartridge.name': 'Hub cartridge',
   'set.front-frame.name': 'Front frame',
 } as const;

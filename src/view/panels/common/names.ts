@@ -55,7 +55,14 @@ export const inSentence = (name: string): string =>
 export function sayAbout(speech: Speech, machine: Machine, message: Message): string {
   const named = (id: string): string => {
     if (speech.has(`fluid.${id}`)) return speech.t(`fluid.${id}`);
-    return partsOfRef(machine, id).length === 0 ? id : inSentence(unitName(speech, machine, id));
+    const parts = partsOfRef(machine, id);
+    if (parts.length === 0) return id;
+    // One of several alike goes by the name of its kind: a list of four numbers helps nobody.
+    return inSentence(
+      findUnit(machine, id)?.partIds.length === 1
+        ? kindName(speech, machine, findPart(machine, parts[0]!)!.kind)
+        : unitName(speech, machine, id),
+    );
   };
   const params: Record<string, MessageParam> = {};
   for (const [key, value] of Object.entries(message.params ?? {})) {

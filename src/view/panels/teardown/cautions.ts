@@ -8,28 +8,32 @@ import type { SignalWord } from '../common/Signal';
 const SIGNALS: Readonly<Record<string, SignalWord>> = {
   'lock-out': 'danger',
   'articulation-lock': 'danger',
-  'crib-side-plate': 'danger',
-  'crib-both-sides': 'danger',
+  'crib-side-plates': 'danger',
   'never-weld-closed': 'danger',
   'chock-drum': 'warning',
-  'drum-unbraked': 'warning',
-  'relieve-pressure': 'warning',
-  'hot-oil': 'caution',
+  'hold-drum': 'warning',
+  'lift-heavy': 'warning',
   'strap-exciter': 'warning',
-  'heavy-lift': 'warning',
   'guide-bar': 'warning',
+  'relieve-pressure': 'warning',
+  'spring-brake': 'warning',
+  'spring-load': 'warning',
   'puller-guard': 'warning',
   'never-hammer-rings': 'caution',
-  'isolator-preload': 'caution',
-  'sharp-edges': 'caution',
-  'no-concrete': 'notice',
+  'hot-oil': 'caution',
+  'hot-parts': 'caution',
   'earth-clamp': 'notice',
+  'no-concrete': 'notice',
+  'soft-ground-only': 'notice',
   'keep-clean': 'notice',
   'cap-ports': 'notice',
   'mark-position': 'notice',
   'keep-shims': 'notice',
   'seal-lip': 'notice',
 };
+
+/** Cautions that have a signal word of their own. */
+export const KNOWN_CAUTIONS: readonly string[] = Object.keys(SIGNALS);
 
 export const signalOf = (caution: string): SignalWord => SIGNALS[caution] ?? 'warning';
 
