@@ -1,5 +1,5 @@
 /** Which parts get a balloon, and the point of each that the eye can see. */
-import { type Camera, Raycaster, Vector2, Vector3 } from 'three';
+import { type Camera, Matrix4, Raycaster, Vector2, Vector3 } from 'three';
 import type { AppState } from '../../../store';
 import { HIDDEN, type PartTable } from '../machine/part-table';
 import { pick, type PickCut } from '../pick/pick';
@@ -49,6 +49,7 @@ const onScreen = new Vector2();
 const world = new Vector3();
 const normal = new Vector3();
 const eye = new Vector3();
+const inverse = new Matrix4();
 
 /** Triangles tried for each part before it counts as covered. */
 const TRIES = 7;
@@ -92,7 +93,9 @@ function seenPoint(table: PartTable, part: number, camera: Camera, cut: PickCut 
     const projected = world.clone().project(camera);
     if (Math.abs(projected.x) > 0.98 || Math.abs(projected.y) > 0.98 || projected.z > 1) continue;
     caster.setFromCamera(onScreen.set(projected.x, projected.y), camera);
-    if (pick(table, caster.ray, cut)?.part === part) return own;
+    const hit = pick(table, caster.ray, cut);
+    // What the eye meets of the part may lie before the candidate (a cut face) or behind it (its near side is cut away).
+    if (hit?.part === part) return back(table, part, hit.point);
   }
   return null;
 }
@@ -140,6 +143,11 @@ function place(table: PartTable, part: number, own: Vector3, out: Vector3): Vect
     m[o + 1]! * own.x + m[o + 5]! * own.y + m[o + 9]! * own.z + m[o + 13]!,
     m[o + 2]! * own.x + m[o + 6]! * own.y + m[o + 10]! * own.z + m[o + 14]!,
   );
+}
+
+/** A point of the machine in the part's own frame. */
+function back(table: PartTable, part: number, point: Vector3): Vector3 {
+  return point.clone().applyMatrix4(inverse.fromArray(table.matrices, part * 16).invert());
 }
 
 /** Where a seen point is now, CSS pixels; null behind the eye. */

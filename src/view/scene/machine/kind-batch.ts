@@ -43,6 +43,21 @@ export interface KindBatch {
 /** Parts with a smaller radius on the screen than this are drawn without edges, CSS pixels. */
 const EDGES_FROM_PX = 5;
 
+/** And chains of edges (a small hole, a roller's rim) with a smaller radius than this are left off. */
+const CHAINS_FROM_PX = 2.2;
+
+/** How many of the falling numbers are at least `least`. */
+function countFrom(falling: Float32Array, least: number): number {
+  let low = 0;
+  let high = falling.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (falling[middle]! >= least) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 /** Small parts get finer lines, as a drawing gives detail a thinner pen. */
 const lineWeight = (radius: number): number => Math.min(1, Math.max(0.55, 0.45 + radius * 1.6));
 
@@ -117,17 +132,22 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
       }
     },
     thin(eye, scale) {
-      let visible = false;
-      // A part's nearest point may be a radius nearer than its middle.
-      const reach = kind.radius + (scale * kind.radius) / EDGES_FROM_PX;
+      let near = Infinity;
       const m = lineMatrices.array;
-      for (let i = 0; i < drawn && !visible; i++) {
+      for (let i = 0; i < drawn; i++) {
         const dx = m[16 * i + 12]! - eye.x;
         const dy = m[16 * i + 13]! - eye.y;
         const dz = m[16 * i + 14]! - eye.z;
-        visible = dx * dx + dy * dy + dz * dz < reach * reach;
+        near = Math.min(near, dx * dx + dy * dy + dz * dz);
       }
-      lines.visible = visible && edges.ends.length > 0;
+      // A part's nearest point may be a radius nearer than its middle.
+      const distance = Math.max(0.05, Math.sqrt(near) - kind.radius);
+      const count =
+        (scale * kind.radius) / distance < EDGES_FROM_PX
+          ? 0
+          : countFrom(edges.radius, (CHAINS_FROM_PX * distance) / scale);
+      lines.visible = count > 0;
+      lineGeometry.setDrawRange(0, count * 6);
     },
     solids: () => ({
       visible: solids.visible,

@@ -1,6 +1,7 @@
 /** Bodies of a kind merged into one buffer geometry: each vertex carries its surface, so one material serves all. */
 import { BufferAttribute, BufferGeometry, Color, Float32BufferAttribute } from 'three';
 import type { DrawnBody } from '../../../core/document';
+import { largestFirst } from './edge-chains';
 import { SURFACES } from './finishes';
 import { piecesOf } from './whole';
 
@@ -10,7 +11,12 @@ type WholeOf = ((x: number, y: number, z: number) => readonly number[]) | null;
 export interface KindGeometry {
   readonly surface: BufferGeometry;
   /** Feature edges, two ends a segment, with the piece boxes beside them when some body stays whole. */
-  readonly edges: { readonly ends: Float32Array; readonly whole: Float32Array | null };
+  readonly edges: {
+    readonly ends: Float32Array;
+    readonly whole: Float32Array | null;
+    /** Radius of the chain that each segment belongs to, falling. */
+    readonly radius: Float32Array;
+  };
 }
 
 export function kindGeometry(bodies: readonly DrawnBody[]): KindGeometry {
@@ -63,7 +69,16 @@ export function kindGeometry(bodies: readonly DrawnBody[]): KindGeometry {
   setWhole(surface, whole, vertices);
   surface.computeBoundingBox();
   surface.computeBoundingSphere();
-  return { surface, edges: { ends: edgeEnds, whole: edgeWhole } };
+  const sorted = largestFirst(edgeEnds);
+  let sortedWhole: Float32Array | null = null;
+  if (edgeWhole !== null) {
+    sortedWhole = new Float32Array(edgeWhole.length);
+    for (let i = 0; i < sorted.order.length; i++) {
+      const s = sorted.order[i]!;
+      sortedWhole.set(edgeWhole.subarray(12 * s, 12 * s + 12), 12 * i);
+    }
+  }
+  return { surface, edges: { ends: sorted.ends, whole: sortedWhole, radius: sorted.radius } };
 }
 
 /**

@@ -131,7 +131,7 @@ if (vTint.a > 0.985) {
     d = min(d, length(q - at - jitter));
   }
   float h = sqrt(max(0.0, 1.0 - 1.9 * d * d));
-  float keep = 1.0 - smoothstep(0.2, 0.6, length(fwidth(q)));
+  float keep = 1.0 - smoothstep(0.1, 0.32, length(fwidth(q)));
   vec3 sx = dFdx(-vViewPosition);
   vec3 sy = dFdy(-vViewPosition);
   vec3 r1 = cross(sy, normal);
@@ -139,7 +139,7 @@ if (vTint.a > 0.985) {
   float det = dot(sx, r1);
   vec3 slope = sign(det) * (dFdx(h) * r1 + dFdy(h) * r2) * keep * 0.55 * ${BALL_M.toFixed(4)};
   normal = normalize(abs(det) * normal - slope);
-  diffuseColor.rgb *= mix(1.0, 0.3 + 0.7 * h, keep);
+  diffuseColor.rgb *= mix(0.72, 0.3 + 0.7 * h, keep);
 }
 `;
 

@@ -49,40 +49,59 @@ function meet(table: PartTable, part: number, ray: Ray, cut: PickCut | null, lim
   if (!meetsBox(kind.min, kind.max, limit)) return Infinity;
   let best = limit;
   const plane = cut === null ? null : ownPlane(table.matrices, part * 16, cut);
-  for (const body of kind.bodies) {
-    const { positions, indices } = body.solid;
-    let pieces: Pieces | null = null;
-    if (plane !== null && body.section === 'whole') {
-      pieces = piecesCache.get(body) ?? piecesOf(body.solid);
-      piecesCache.set(body, pieces);
-    }
-    for (let t = 0; t < indices.length; t += 3) {
-      const d = meetTriangle(positions, indices[t]! * 3, indices[t + 1]! * 3, indices[t + 2]! * 3);
-      if (d >= best) continue;
-      if (plane !== null) {
-        const [nx, ny, nz, distance] = plane;
-        const piece = pieces === null ? null : pieces.pieces[pieces.ofVertex[indices[t]!]!]!;
-        const keeps = piece !== null && staysWhole(piece, nx, ny, nz, distance);
-        const beyond =
-          nx * (origin.x + d * direction.x) +
-            ny * (origin.y + d * direction.y) +
-            nz * (origin.z + d * direction.z) >
-          distance;
-        if (beyond && !keeps) continue;
-      }
-      best = d;
-    }
-  }
+  for (const body of kind.bodies) best = Math.min(best, meetBody(body, plane));
   return best < limit ? best : Infinity;
 }
 
-function ownPlane(m: Float32Array, o: number, { normal: n, distance_m }: PickCut) {
+type OwnPlane = readonly [nx: number, ny: number, nz: number, distance: number];
+
+function meetBody(body: DrawnBody, plane: OwnPlane | null): number {
+  const { positions, indices } = body.solid;
+  const pieces = plane !== null && body.section === 'whole' ? cachedPieces(body) : null;
+  let best = Infinity;
+  // Whether the nearest wall is one that the ray leaves the solid by, of a solid that the plane cuts.
+  let leavesCut = false;
+  for (let t = 0; t < indices.length; t += 3) {
+    const d = meetTriangle(positions, indices[t]! * 3, indices[t + 1]! * 3, indices[t + 2]! * 3);
+    if (d >= best) continue;
+    let cutHere = false;
+    if (plane !== null) {
+      const [nx, ny, nz, distance] = plane;
+      const piece = pieces === null ? null : pieces.pieces[pieces.ofVertex[indices[t]!]!]!;
+      cutHere = piece === null || !staysWhole(piece, nx, ny, nz, distance);
+      if (cutHere && heightAt(plane, d) > 0) continue;
+    }
+    best = d;
+    leavesCut = cutHere && leaves;
+  }
+  if (plane === null || !leavesCut) return best;
+  // Left without having been entered on this side: the eye sees the face that the plane cut.
+  const [nx, ny, nz] = plane;
+  const towards = nx * direction.x + ny * direction.y + nz * direction.z;
+  const face = -heightAt(plane, 0) / towards;
+  return towards < 0 && face > 0 && face < best ? face : best;
+}
+
+/** Height of the ray's point over the plane. */
+const heightAt = ([nx, ny, nz, distance]: OwnPlane, d: number): number =>
+  nx * (origin.x + d * direction.x) +
+  ny * (origin.y + d * direction.y) +
+  nz * (origin.z + d * direction.z) -
+  distance;
+
+function cachedPieces(body: DrawnBody): Pieces {
+  const known = piecesCache.get(body) ?? piecesOf(body.solid);
+  piecesCache.set(body, known);
+  return known;
+}
+
+function ownPlane(m: Float32Array, o: number, { normal: n, distance_m }: PickCut): OwnPlane {
   return [
     m[o]! * n[0] + m[o + 1]! * n[1] + m[o + 2]! * n[2],
     m[o + 4]! * n[0] + m[o + 5]! * n[1] + m[o + 6]! * n[2],
     m[o + 8]! * n[0] + m[o + 9]! * n[1] + m[o + 10]! * n[2],
     distance_m - (n[0] * m[o + 12]! + n[1] * m[o + 13]! + n[2] * m[o + 14]!),
-  ] as const;
+  ];
 }
 
 function meetsBox(min: readonly number[], max: readonly number[], limit: number): boolean {
@@ -98,6 +117,9 @@ function meetsBox(min: readonly number[], max: readonly number[], limit: number)
   }
   return near <= far;
 }
+
+/** Set by `meetTriangle`: the ray comes out of the solid there. */
+let leaves = false;
 
 /** Moeller and Trumbore, both sides: a cut opens solids, and their inner walls are picked too. */
 function meetTriangle(p: Float32Array, a: number, b: number, c: number): number {
@@ -116,5 +138,7 @@ function meetTriangle(p: Float32Array, a: number, b: number, c: number): number 
   const v = (dx * qx + dy * qy + dz * qz) * inv;
   if (v < 0 || u + v > 1) return Infinity;
   const t = (vx * qx + vy * qy + vz * qz) * inv;
-  return t > 1e-6 ? t : Infinity;
+  if (t <= 1e-6) return Infinity;
+  leaves = det < 0;
+  return t;
 }
