@@ -9,6 +9,7 @@ import {
   PhoneSheet,
   type SheetHeight,
   SheetFrame,
+  ShotClock,
   SidePanel,
   StageFault,
   StageFoot,
@@ -105,6 +106,7 @@ export function Shell() {
           <p>{t('import.drop-here')}</p>
         </div>
       )}
+      <ShotClock />
       <Announcer />
     </div>
   );

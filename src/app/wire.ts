@@ -1,8 +1,13 @@
 /** Hands the ports of the world to the store's commands. */
 import { loadShipped } from '../edge/content';
 import { keep } from '../edge/storage';
-import { importFiles } from '../edge/worker';
+import { importFiles, runShot } from '../edge/worker';
 import { appStore, createCommands } from '../store';
 
 export const store = appStore;
-export const commands = createCommands(appStore, { loadShipped, importFiles, keep });
+export const commands = createCommands(appStore, {
+  loadShipped,
+  importFiles,
+  shot: { loadRecordings: () => Promise.resolve(null), run: runShot },
+  keep,
+});

@@ -11,6 +11,7 @@ import {
   type SectionState,
   type Settings,
 } from './state';
+import { createShotCommands } from './shot-commands';
 import type { AppStore } from './store';
 
 const KEPT = 'drumbench.kept.1';
@@ -50,6 +51,7 @@ export function createCommands(store: AppStore, ports: Ports) {
   };
 
   return {
+    ...createShotCommands(store, ports),
     /** Reads kept settings, then loads the shipped machine. */
     async start(): Promise<void> {
       const kept = ports.keep.read(KEPT);

@@ -1,6 +1,7 @@
 /** The state of the app: slow values only (what a person chose, what is open). Fast values live in transient.ts. */
 import type { MachineDocument } from '../core/document';
 import type { Fault, UnitSystem } from '../core/kernel';
+import { INITIAL_SHOT, type ShotState } from './shot';
 
 export type Theme = 'paper' | 'night' | 'projector';
 export type SpinDirection = 'high' | 'low';
@@ -78,6 +79,7 @@ export interface AppState {
     readonly playing: boolean;
     readonly reverse: boolean;
   };
+  readonly shot: ShotState;
   readonly panel: PanelName;
   readonly search: string;
   /** Phone and tablet: which sheet is up. */
@@ -127,6 +129,7 @@ export const INITIAL_STATE: AppState = {
   spinning: false,
   cameraWish: { view: 'home', partId: null, serial: 0 },
   teardown: { open: false, step: -1, playing: false, reverse: false },
+  shot: INITIAL_SHOT,
   panel: 'exciter',
   search: '',
   sheet: 'none',

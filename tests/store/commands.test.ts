@@ -10,6 +10,10 @@ function bench(kept: string | null = null) {
         ok: false,
         faults: [{ path: 'parts[0]', expected: { key: 'fault.shape' }, found: '?' }],
       }),
+    shot: {
+      loadRecordings: () => Promise.resolve(null),
+      run: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
+    },
     keep: {
       read: () => kept,
       write: (key, value) => {

@@ -1,1 +1,2 @@
 export * from './import-files';
+export * from './shot-client';

@@ -10,6 +10,7 @@ export * from './shell/LoadingNotice';
 export * from './shell/PhoneSheet';
 export * from './shell/SidePanel';
 export * from './shell/StageFault';
+export * from './shot/ShotClock';
 export * from './stage-tools/SheetFrame';
 export * from './stage-tools/StageFoot';
 export * from './stage-tools/StageTools';

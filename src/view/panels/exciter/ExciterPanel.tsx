@@ -4,6 +4,7 @@ import { useApp, useCommands, useSpeech } from '../../bind';
 import { Icon } from '../common/icons';
 import { Segmented } from '../common/Segmented';
 import { Signal } from '../common/Signal';
+import { ShotWatch } from '../shot/ShotWatch';
 import { ExciterControls } from './ExciterControls';
 import { ExciterDrawing } from './ExciterDrawing';
 import { ExciterTable } from './ExciterTable';
@@ -17,6 +18,7 @@ export function ExciterPanel() {
   const { t, quantity, say } = useSpeech();
   const commands = useCommands();
   const direction = useApp((s) => s.exciter.direction);
+  const watching = useApp((s) => s.shot.open);
   const study = useExciterStudy();
   const choice = (value: SpinDirection) => ({
     value,
@@ -44,7 +46,18 @@ export function ExciterPanel() {
         <p className="faint">{t('exciter.none')}</p>
       ) : (
         <>
-          <ExciterDrawing study={study} direction={direction} />
+          <Segmented
+            legend={t('shot.drawing-choice')}
+            legendHidden
+            fill
+            choices={[
+              { value: 'settled', label: t('shot.settled') },
+              { value: 'watch', label: t('shot.title') },
+            ]}
+            value={watching ? 'watch' : 'settled'}
+            onChange={(value) => commands.watchShot(value === 'watch')}
+          />
+          {watching ? <ShotWatch study={study} /> : <ExciterDrawing study={study} direction={direction} />}
           <ExciterTable study={study} direction={direction} />
           {study.lowIsLevel && <p className="limit small">{t('exciter.low-level')}</p>}
           {study[direction].notes.length > 0 && (
@@ -57,7 +70,7 @@ export function ExciterPanel() {
           <Signal word="notice">
             <p>{t('exciter.notice')}</p>
           </Signal>
-          <ExciterControls study={study} />
+          {!watching && <ExciterControls study={study} />}
           <p className="small faint">
             {t('exciter.mass-note', {
               vibrating: quantity(study.vibratingMass_kg, 'mass', 4),

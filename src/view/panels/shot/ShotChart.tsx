@@ -3,14 +3,21 @@
  * types and names at the lines make it readable in black and white.
  */
 import { useEffect, useMemo, useRef } from 'react';
-import { onFrameRequest, readingAt, shotTransient, type ShotBase, type ShotRun, totalMoment } from '../../../store';
+import {
+  onFrameRequest,
+  readingAt,
+  shotTransient,
+  type ShotBase,
+  type ShotRun,
+  totalMoment,
+} from '../../../store';
+import { fromShown } from '../../../core/kernel';
 import { useApp, useCommands, useSpeech } from '../../bind';
 import { Segmented } from '../common/Segmented';
 import { CHART, chartPath, chartScale, type ChartOver } from './chart-lines';
 
 export function ShotChart({ run, base }: { readonly run: ShotRun; readonly base: ShotBase }) {
-  const speech = useSpeech();
-  const { t, number, quantity, symbol } = speech;
+  const { t, number, quantity, symbol, units } = useSpeech();
   const commands = useCommands();
   const over = useApp((s) => s.shot.chartOver);
   const head = useRef<SVGGElement>(null);
@@ -21,8 +28,8 @@ export function ShotChart({ run, base }: { readonly run: ShotRun; readonly base:
     [readings, base, setup.baffle],
   );
   const scale = useMemo(
-    () => chartScale(readings, U, over, outcome.level_U_kgm),
-    [readings, U, over, outcome.level_U_kgm],
+    () => chartScale(readings, U, over, outcome.level_U_kgm, fromShown(1, 'unbalance', units)),
+    [readings, U, over, outcome.level_U_kgm, units],
   );
 
   useEffect(() => {

@@ -56,7 +56,8 @@ export function ShotTransport({ run }: { readonly run: ShotRun }) {
           legend={t('shot.slow')}
           choices={SLOW_FACTORS.map((factor) => ({
             value: String(factor),
-            label: factor === 1 ? t('shot.slow-none') : t('shot.slow-by', { factor: number(factor, 'plain') }),
+            label:
+              factor === 1 ? t('shot.slow-none') : t('shot.slow-by', { factor: number(factor, 'plain') }),
           }))}
           value={String(slow)}
           onChange={(value) => commands.setShot({ slow: Number(value) })}

@@ -27,19 +27,23 @@ export function niceStep(span: number, count: number): number {
   return power * (lead < 1.5 ? 1 : lead < 3.5 ? 2 : lead < 7.5 ? 5 : 10);
 }
 
-/** Scales for the readings of a take and the U that goes with each; `extra_kgm` must fit as well. */
+/**
+ * Scales for the readings of a take and the U that goes with each; `extra_kgm` must fit as well. `unit_kgm` is what one
+ * of the person's units of U stands for, so that the scale has round numbers in it.
+ */
 export function chartScale(
   readings: readonly Readings[],
   U_kgm: readonly number[],
   over: ChartOver,
   extra_kgm: number | null,
+  unit_kgm = 1,
 ): ChartScale {
   const { width, height, left, right, top, bottom } = CHART;
   const last = readings[readings.length - 1]!;
   const span = width - left - right;
   const up = (share: number): number => height - bottom - (height - top - bottom) * share;
   const most_U = Math.max(...U_kgm, extra_kgm ?? 0) * 1.04 || 1;
-  const step_U = niceStep(most_U, 4);
+  const step_U = niceStep(most_U / unit_kgm, 4) * unit_kgm;
   const ratio = (r: number): number => Math.log(Math.max(LEAST_RATIO, r) / LEAST_RATIO);
   const most_ratio = ratio(last.gravity_ratio) || 1;
   const x = (r: Pick<Readings, 'time_s' | 'gravity_ratio'>): number =>
