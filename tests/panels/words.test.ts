@@ -25,7 +25,9 @@ const models = readdirSync(join(root, 'models'), { withFileTypes: true })
     name: entry.name,
     files: readdirSync(join(root, 'models', entry.name))
       .filter((name) => name.endsWith('.yaml'))
-      .map((name) => (parse(readFileSync(join(root, 'models', entry.name, name), 'utf8')) ?? {}) as ModelFile),
+      .map(
+        (name) => (parse(readFileSync(join(root, 'models', entry.name, name), 'utf8')) ?? {}) as ModelFile,
+      ),
   }));
 
 const missing = (keys: readonly string[]): readonly string[] => keys.filter((key) => !(key in english));
@@ -43,12 +45,16 @@ describe.each(models)('words of $name', ({ files }) => {
     const keys = [
       ...kinds.map(([, kind]) => `material.${kind.material}`),
       ...kinds.map(([, kind]) => `family.${kind.family}`),
-      ...files.flatMap((f) => (f.relations ?? []).flatMap((r) => (r.type === 'fluid' ? [`fluid.${r.fluid}`] : []))),
+      ...files.flatMap((f) =>
+        (f.relations ?? []).flatMap((r) => (r.type === 'fluid' ? [`fluid.${r.fluid}`] : [])),
+      ),
     ];
     expect(missing(keys)).toEqual([]);
   });
   it('has text and a signal word for every caution', () => {
-    const cautions = files.flatMap((f) => [...(f.parts ?? []), ...(f.groups ?? [])]).flatMap((e) => e.cautions ?? []);
+    const cautions = files
+      .flatMap((f) => [...(f.parts ?? []), ...(f.groups ?? [])])
+      .flatMap((e) => e.cautions ?? []);
     expect(missing(cautions.map((id) => `caution.${id}`))).toEqual([]);
     expect(cautions.filter((id) => !KNOWN_CAUTIONS.includes(id))).toEqual([]);
   });

@@ -85,7 +85,8 @@ export function PartsList() {
   const moveTo = (row: Row | undefined): void => {
     if (row === undefined) return;
     setCurrent(row.key);
-    grid.current?.querySelector<HTMLElement>(`[data-key="${CSS.escape(row.key)}"]`)?.focus();
+    const lines = grid.current?.querySelectorAll<HTMLElement>('[data-key]') ?? [];
+    [...lines].find((line) => line.dataset['key'] === row.key)?.focus();
   };
   const onKey = (event: KeyboardEvent<HTMLTableElement>): void => {
     const key = (event.target as HTMLElement).closest<HTMLElement>('[data-key]')?.dataset['key'];
