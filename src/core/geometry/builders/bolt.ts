@@ -1,13 +1,11 @@
 import type { BoltParams } from '../../machine';
+import { segmentsFor } from '../segments';
 import type { ProfilePoint, Solid } from '../solid-kernel';
 import { body, type BuildContext } from './context';
 import { hexagon } from './hexagon';
 
-/**
- * Corners round a bolt: fewer than its hole has, since a machine holds hundreds of them and the only close mate of
- * a bolt is its thread, which is a relation and not a seat.
- */
-const SIDES = 12;
+/** Corners round a socket head. */
+const HEAD_SIDES = 12;
 
 /** Bolts, socket head screws, plugs and headless pins. */
 export function buildBolt(context: BuildContext, params: BoltParams) {
@@ -28,7 +26,8 @@ export function buildBolt(context: BuildContext, params: BoltParams) {
   if (washer) profile.push([0, r], [0, washer.diameter_m / 2], [seat, washer.diameter_m / 2], [seat, r]);
   if (top > 0) profile.push([top, r], [top, 0]);
   else profile.push([0, r], [0, 0]);
-  const shank = solids.revolve(profile, SIDES);
+  // As many corners as its tapped hole, which has the thread's diameter too: the two meet face to face.
+  const shank = solids.revolve(profile, segmentsFor(r));
 
   const pieces: Solid[] = [shank];
   const cuts: Solid[] = [];
@@ -42,7 +41,7 @@ export function buildBolt(context: BuildContext, params: BoltParams) {
     const end = seat + head.height_m;
     const rim = head.diameter_m / 2;
     const edge = 0.08 * rim;
-    pieces.push(solids.revolve([[seat, 0], [seat, rim], [end - edge, rim], [end, rim - edge], [end, 0]], SIDES)); // prettier-ignore
+    pieces.push(solids.revolve([[seat, 0], [seat, rim], [end - edge, rim], [end, rim - edge], [end, 0]], HEAD_SIDES)); // prettier-ignore
     const corner = head.key_m / Math.sqrt(3);
     const hex = Array.from({ length: 6 }, (_, i) => {
       const a = (phase / 180 + i / 3) * Math.PI;
