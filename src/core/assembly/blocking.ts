@@ -24,9 +24,20 @@ export interface GridChoice {
   /** Cell of the grid across x, and across y and z. */
   readonly cellX_m: number;
   readonly cellYZ_m: number;
+  /** Lines a side of the blocks that large parts are cut by once, away from small ones. */
+  readonly block: number;
+  /** A part is small when its shadow is narrower than this, or as a ring about the drum axis thinner. */
+  readonly narrow_m: number;
+  readonly thin_m: number;
 }
 
-export const DEFAULT_GRID: GridChoice = { cellX_m: 0.002, cellYZ_m: 0.004 };
+export const DEFAULT_GRID: GridChoice = {
+  cellX_m: 0.002,
+  cellYZ_m: 0.004,
+  block: 4,
+  narrow_m: 0.045,
+  thin_m: 0.02,
+};
 
 /** Grid lines stand off round numbers, so that none runs along a face or through an axis. */
 const OFFSET = [0.3819660113, 0.2360679775] as const;
@@ -63,11 +74,16 @@ export function axisBlocking(
   choice: GridChoice = DEFAULT_GRID,
 ): AxisBlocking {
   const cell_m = axis === 0 ? choice.cellX_m : choice.cellYZ_m;
-  const sources: LineSource[] = [];
+  const frame = axisFrame(world, axis, cell_m);
+  const small: LineSource[] = [];
+  const large: LineSource[] = [];
   world.meshes.forEach((mesh, part) => {
-    if (mesh !== null) sources.push({ ...mesh, part });
+    if (mesh === null) return;
+    const surround = world.bodies[world.bodyOfPart[part]!]!.group !== null;
+    if (surround || isSmall(world, part, frame, choice)) small.push({ ...mesh, part, surround });
+    else large.push({ ...mesh, part });
   });
-  const grid = cutLines(axisFrame(world, axis, cell_m), sources);
+  const grid = cutLines(frame, small, large, choice.block);
   const count = world.bodies.length;
   const gap_m = new Float32Array(count * count).fill(Infinity);
   const lines = new Uint32Array(count * count);
@@ -112,6 +128,23 @@ export function axisBlocking(
     }
   }
   return { grid, gap_m, lines };
+}
+
+/** Whether a part's shadow along the grid's lines is narrow, by its box or as a ring about the drum axis. */
+function isSmall(world: World, part: number, frame: GridFrame, choice: GridChoice): boolean {
+  const { partBounds } = world;
+  for (const k of [frame.a, frame.b])
+    if (partBounds[part * 6 + 2 * k + 1]! - partBounds[part * 6 + 2 * k]! < choice.narrow_m) return true;
+  if (frame.depth !== 0) return false;
+  const { positions } = world.meshes[part]!;
+  let inner = Infinity;
+  let outer = 0;
+  for (let i = 0; i < positions.length; i += 3) {
+    const r = Math.hypot(positions[i + 1]!, positions[i + 2]!);
+    if (r < inner) inner = r;
+    if (r > outer) outer = r;
+  }
+  return outer - inner < choice.thin_m;
 }
 
 /** Rules that can matter along one axis, by pair (both orders); null where none. */

@@ -90,7 +90,7 @@ function waysOut(sighting: Sighting, body: AssemblyBody, sense: number): Way[] {
   }
   const outs = copies.map(({ out }) => directionNumber(out));
   const direction = outs.every((d) => d === outs[0]) ? outs[0]! : -1;
-  const tools = toolBlockers(sighting, body, sense);
+  const tools = toolBlockers(sighting, body, sense, new Set((barred ? aside : straight).keys()));
   const ways: Way[] = [];
   const add = (met: ReadonlyMap<number, number>, legs: ReadonlyMap<number, readonly WayLeg[]>): void => {
     for (const tool of tools) {

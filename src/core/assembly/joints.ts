@@ -43,6 +43,8 @@ export function findJoints(world: World): readonly Joint[] {
       case 'seat':
         if ((relation.interference_m ?? 0) > 0)
           pairs(relation.inner, relation.outer, (a, b) => {
+            // A lip or an O-ring gives way; what it sits in carries it along.
+            if (world.bodies[a]?.seal === true || world.bodies[b]?.seal === true) return;
             link(a, b, 'tight', true);
             link(b, a, 'tight', true);
           });
@@ -51,7 +53,7 @@ export function findJoints(world: World): readonly Joint[] {
         pairs(relation.port, relation.hose, (a, b) => link(a, b, 'hose', false));
         break;
       case 'seal':
-        pairs(relation.between[0] ?? '', relation.seal, (a, b) => link(a, b, 'carries', true));
+        pairs(sealHost(world, relation), relation.seal, (a, b) => link(a, b, 'carries', true));
         break;
       case 'fluid':
         if (relation.drain !== null)
@@ -62,6 +64,18 @@ export function findJoints(world: World): readonly Joint[] {
     }
   }
   return joints;
+}
+
+/** What a seal sits in: the part that it is pressed into, else the first one that it seals. */
+function sealHost(
+  world: World,
+  relation: { readonly seal: string; readonly between: readonly string[] },
+): string {
+  for (const seat of world.machine.relations) {
+    if (seat.type !== 'seat' || (seat.interference_m ?? 0) <= 0) continue;
+    if (seat.inner === relation.seal) return seat.outer;
+  }
+  return relation.between[0] ?? '';
 }
 
 /**

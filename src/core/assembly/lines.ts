@@ -9,6 +9,8 @@ export interface LineSource {
   readonly positions: Float32Array;
   readonly indices: Uint32Array;
   readonly part: number;
+  /** Fine lines are wanted round it too, not only on it (a fastener, for its tool). */
+  readonly surround?: boolean;
 }
 
 export interface GridFrame {
@@ -34,9 +36,9 @@ export interface LineGrid extends GridFrame {
 }
 
 class Hits {
-  line = new Uint32Array(1 << 16);
-  depth = new Float32Array(1 << 16);
-  part = new Uint16Array(1 << 16);
+  line = new Uint32Array(1 << 15);
+  depth = new Float32Array(1 << 15);
+  part = new Uint16Array(1 << 15);
   count = 0;
 
   grow(): void {
@@ -51,18 +53,42 @@ class Hits {
   }
 }
 
-/** Cuts the meshes by the lines of `frame`. */
-export function cutLines(frame: GridFrame, sources: readonly LineSource[]): LineGrid {
+/**
+ * Cuts the meshes by the lines of `frame`. With `coarse` sources the grid has two levels: `sources` (small or thin
+ * ones) are cut by every line, and `coarse` ones by every line near a small one but only by one line of each block
+ * elsewhere.
+ * @param block lines along each side of a block
+ */
+export function cutLines(
+  frame: GridFrame,
+  sources: readonly LineSource[],
+  coarse: readonly LineSource[] = [],
+  block = 1,
+): LineGrid {
   const hits = new Hits();
-  for (const source of sources) rasterize(frame, source, hits);
+  // Those whose surroundings count come first, so that their hits are known by number.
+  for (const source of sources) if (source.surround === true) rasterize(frame, source, hits, null);
+  const surrounded = hits.count;
+  for (const source of sources) if (source.surround !== true) rasterize(frame, source, hits, null);
+  if (coarse.length > 0) {
+    const mask = block > 1 ? nearSmall(frame, hits, surrounded, block) : null;
+    for (const source of coarse) rasterize(frame, source, hits, mask);
+  }
   const lineCount = frame.countA * frame.countB;
   // Counting sort by line; stable, so that the hits of a part stay together.
   const start = new Uint32Array(lineCount + 1);
   for (let h = 0; h < hits.count; h++) start[(hits.line[h]! >>> 1) + 1]!++;
   for (let l = 0; l < lineCount; l++) start[l + 1] = start[l + 1]! + start[l]!;
   const next = start.slice(0, lineCount);
-  const order = new Uint32Array(hits.count);
-  for (let h = 0; h < hits.count; h++) order[next[hits.line[h]! >>> 1]!++] = h;
+  // The sign of entering rides on the part: 2 * part + 1 enters.
+  const owner = new Uint32Array(hits.count);
+  const depth = new Float32Array(hits.count);
+  for (let h = 0; h < hits.count; h++) {
+    const key = hits.line[h]!;
+    const place = next[key >>> 1]!++;
+    owner[place] = (hits.part[h]! << 1) | (key & 1);
+    depth[place] = hits.depth[h]!;
+  }
 
   const half = (hits.count >>> 1) + 1;
   const part = new Uint16Array(half);
@@ -75,20 +101,19 @@ export function cutLines(frame: GridFrame, sources: readonly LineSource[]): Line
     const end = start[l + 1]!;
     let i = start[l]!;
     while (i < end) {
-      const p = hits.part[order[i]!]!;
+      const p = owner[i]! >>> 1;
       let j = i + 1;
-      while (j < end && hits.part[order[j]!] === p) j++;
-      sortByDepth(order, i, j, hits);
+      while (j < end && owner[j]! >>> 1 === p) j++;
+      if (j - i > 1) sortByDepth(owner, depth, i, j);
       let inside = 0;
       let begun = 0;
       for (let h = i; h < j; h++) {
-        const hit = order[h]!;
-        if ((hits.line[hit]! & 1) === 1) {
-          if (inside++ === 0) begun = hits.depth[hit]!;
+        if ((owner[h]! & 1) === 1) {
+          if (inside++ === 0) begun = depth[h]!;
         } else if (inside > 0 && --inside === 0) {
           part[made] = p;
           from[made] = begun;
-          to[made++] = hits.depth[hit]!;
+          to[made++] = depth[h]!;
         }
       }
       i = j;
@@ -104,25 +129,73 @@ export function cutLines(frame: GridFrame, sources: readonly LineSource[]): Line
   };
 }
 
+/** Lines that coarse sources are cut by, and the span of them in each row. */
+interface Mask {
+  readonly active: Uint8Array;
+  readonly first: Int32Array;
+  readonly last: Int32Array;
+}
+
+/**
+ * Every line of the blocks that hold a hit, and of their neighbours for the first `surrounded` hits; of other blocks
+ * the middle line alone.
+ */
+function nearSmall(frame: GridFrame, hits: Hits, surrounded: number, block: number): Mask {
+  const { countA, countB } = frame;
+  const across = Math.ceil(countA / block);
+  const down = Math.ceil(countB / block);
+  const near = new Uint8Array(across * down);
+  for (let h = 0; h < hits.count; h++) {
+    const line = hits.line[h]! >>> 1;
+    const row = Math.floor(line / countA);
+    const cell = Math.floor((line - row * countA) / block) + Math.floor(row / block) * across;
+    if (h < surrounded) near[cell] = 2;
+    else if (near[cell] === 0) near[cell] = 1;
+  }
+  const wide = near.slice();
+  for (let b = 0; b < down; b++)
+    for (let a = 0; a < across; a++) {
+      if (near[a + b * across] !== 2) continue;
+      for (let db = Math.max(0, b - 1); db <= Math.min(down - 1, b + 1); db++)
+        for (let da = Math.max(0, a - 1); da <= Math.min(across - 1, a + 1); da++) wide[da + db * across] = 1;
+    }
+  const active = new Uint8Array(countA * countB);
+  const first = new Int32Array(countB).fill(countA);
+  const last = new Int32Array(countB).fill(-1);
+  const middle = block >> 1;
+  for (let row = 0; row < countB; row++) {
+    const offset = Math.floor(row / block) * across;
+    const inRow = row % block === middle;
+    for (let a = 0; a < across; a++) {
+      if (wide[a + offset] === 0 && !inRow) continue;
+      const from = wide[a + offset] !== 0 ? a * block : a * block + middle;
+      const to = Math.min(countA - 1, wide[a + offset] !== 0 ? a * block + block - 1 : from);
+      if (from >= countA) continue;
+      active.fill(1, row * countA + from, row * countA + to + 1);
+      if (from < first[row]!) first[row] = from;
+      if (to > last[row]!) last[row] = to;
+    }
+  }
+  return { active, first, last };
+}
+
 /** Insertion sort of a short run; at equal depth entering comes first, so that touching solids count as one. */
-function sortByDepth(order: Uint32Array, start: number, end: number, hits: Hits): void {
+function sortByDepth(owner: Uint32Array, depth: Float32Array, start: number, end: number): void {
   for (let i = start + 1; i < end; i++) {
-    const hit = order[i]!;
-    const depth = hits.depth[hit]!;
-    const enters = hits.line[hit]! & 1;
+    const key = owner[i]!;
+    const d = depth[i]!;
     let j = i - 1;
-    while (j >= start) {
-      const other = order[j]!;
-      const d = hits.depth[other]!;
-      if (d < depth || (d === depth && (hits.line[other]! & 1) >= enters)) break;
-      order[j + 1] = other;
+    while (j >= start && (depth[j]! > d || (depth[j] === d && (owner[j]! & 1) < (key & 1)))) {
+      owner[j + 1] = owner[j]!;
+      depth[j + 1] = depth[j]!;
       j--;
     }
-    order[j + 1] = hit;
+    owner[j + 1] = key;
+    depth[j + 1] = d;
   }
 }
 
-function rasterize(frame: GridFrame, source: LineSource, hits: Hits): void {
+function rasterize(frame: GridFrame, source: LineSource, hits: Hits, mask: Mask | null): void {
   const { a, b, depth, cell_m, a0_m, b0_m, countA, countB } = frame;
   const { positions, indices, part } = source;
   // Coordinates (a, b, depth) are a right-handed triple, so a positive area in the plane faces along the lines.
@@ -157,6 +230,7 @@ function rasterize(frame: GridFrame, source: LineSource, hits: Hits): void {
     const most = Math.max(d_0, d_1, d_2);
     const enters = area * handed < 0 ? 1 : 0;
     for (; row <= lastRow; row++) {
+      if (mask !== null && mask.last[row]! < 0) continue;
       let left = Infinity;
       let right = -Infinity;
       if (b_0 < row !== b_1 < row) {
@@ -178,7 +252,12 @@ function rasterize(frame: GridFrame, source: LineSource, hits: Hits): void {
       if (column < 0) column = 0;
       let endColumn = Math.ceil(right);
       if (endColumn > countA) endColumn = countA;
+      if (mask !== null) {
+        if (column < mask.first[row]!) column = mask.first[row]!;
+        if (endColumn > mask.last[row]! + 1) endColumn = mask.last[row]! + 1;
+      }
       for (; column < endColumn; column++) {
+        if (mask !== null && mask.active[column + row * countA] === 0) continue;
         let d = d_0 + slopeA * (column - a_0) + slopeB * (row - b_0);
         // A sliver's plane is ill-conditioned; its own corners bound the depth.
         if (d < least) d = least;

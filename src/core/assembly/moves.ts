@@ -59,7 +59,13 @@ export function moveTable(graph: BlockingGraph): MoveTable {
   });
   const bare = { graph, count, blocked, jointsOf, carried };
   const moves = (pressing: boolean): Move[][] =>
-    graph.ways.map((ways, body) => undominated(ways.map((way) => singleMove(bare, body, way, pressing))));
+    graph.ways.map((ways, body) =>
+      undominated(
+        [...ways]
+          .sort((a, b) => exitTravel_m(graph, body, a.direction) - exitTravel_m(graph, body, b.direction))
+          .map((way) => singleMove(bare, body, way, pressing)),
+      ),
+    );
   const table: MoveTable = { ...bare, single: moves(false), pressed: moves(true) };
   tables.set(graph, table);
   return table;
@@ -91,6 +97,16 @@ function singleMove(table: BareTable, body: number, way: Way, pressing: boolean)
     for (const seal of members(carried[body]!)) addBits(needs, blocked[way.direction]![seal]!);
   dropBits(needs, units);
   return { units, lead: body, way, direction: way.direction, needs, presses };
+}
+
+/** Travel that takes a body's box out of all bodies' bounds along a direction; oblique ones count as long. */
+function exitTravel_m(graph: BlockingGraph, body: number, direction: number): number {
+  if (direction < 0) return 1e3;
+  const axis = direction >> 1;
+  const { bounds } = graph.bodies[body]!;
+  return (direction & 1) === 0
+    ? Math.max(...graph.bodies.map((b) => b.bounds[2 * axis + 1]!)) - bounds[2 * axis]!
+    : bounds[2 * axis + 1]! - Math.min(...graph.bodies.map((b) => b.bounds[2 * axis]!));
 }
 
 /** Leaves out moves that need all that another of the same units needs, and more; the first of equals stays. */

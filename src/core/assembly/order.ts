@@ -39,22 +39,23 @@ export function orderMoves(
   for (const move of moves) addBits(left, move.units);
   const waiting = [...moves].sort((a, b) => rank.get(a)! - rank.get(b)!);
   const out: Move[] = [];
-  let before = last;
+  // Parts that some step has just freed come next, all of them, before the work turns elsewhere.
+  const fresh = new Set<Move>();
+  if (last !== null) for (const m of waiting) if (frees(table, last, m)) fresh.add(m);
   while (waiting.length > 0) {
     const ready = waiting.filter((m) => !intersects(m.needs, left));
     if (ready.length === 0) break;
-    const freed = ready.filter((m) => before !== null && follows(table, m, before));
-    const next = (freed.length > 0 ? freed : ready)[0]!;
+    const next = ready.find((m) => fresh.has(m)) ?? ready[0]!;
     waiting.splice(waiting.indexOf(next), 1);
     dropBits(left, next.units);
     out.push(next);
-    before = next;
+    for (const m of waiting) if (!intersects(m.needs, left) && frees(table, next, m)) fresh.add(m);
   }
   return out;
 }
 
-/** Whether `move` is a part (not a fastener) that `before` stood in the way of, along the same line. */
-function follows(table: MoveTable, move: Move, before: Move): boolean {
+/** Whether `before` stood in the way of `move`, a part (no fastener) that leaves along the same line. */
+function frees(table: MoveTable, before: Move, move: Move): boolean {
   if (table.graph.bodies[move.lead]!.fastener || !intersects(move.needs, before.units)) return false;
   return move.direction === before.direction || table.graph.bodies[before.lead]!.fastener;
 }

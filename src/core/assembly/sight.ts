@@ -131,7 +131,7 @@ function rulesAlong(sighting: Sighting, axis: number): ReturnType<typeof ruleTab
 /**
  * Bodies that strike the given parts of one body when these, first shifted by `shift_m`, move along the sight's
  * direction, each with its strike distance. The shift is rounded to whole cells across the lines. Declared seats
- * count only for an unshifted part.
+ * count only for an unshifted part. Where `stopAt` says so of a body, the search ends with it.
  */
 export function strikes(
   sighting: Sighting,
@@ -139,6 +139,7 @@ export function strikes(
   parts: readonly number[],
   shift_m: Vec3,
   direction: Vec3,
+  stopAt: ((body: number) => boolean) | null = null,
 ): Map<number, number> {
   const { world } = sighting;
   const { grid, sense, axes } = sight;
@@ -193,6 +194,7 @@ export function strikes(
           )
             continue;
           found.set(v, gap);
+          if (stopAt !== null && stopAt(v)) return found;
         }
       }
     }
@@ -260,10 +262,7 @@ function lineWindow(
   ];
 }
 
-/**
- * Bodies inside a straight cylinder that starts at `at_m` and runs `length_m` along the sight's direction, between
- * two radii, `skip` left out. `from_m` and the length count from `at_m` along the direction.
- */
+/** Bodies inside a straight cylinder from `from_m` on, `length_m` long, along the sight's direction from `at_m`. */
 export function bodiesInCylinder(
   sighting: Sighting,
   sight: Sight,
@@ -273,32 +272,50 @@ export function bodiesInCylinder(
   radius_m: number,
   skip: number,
 ): Set<number> {
+  const found = new Set<number>();
+  eachInSlab(sighting, sight, at_m, from_m, from_m + length_m, radius_m, skip, (body) => found.add(body));
+  return found;
+}
+
+/**
+ * Calls `use` for every stretch of a body (but `skip`) that crosses the slab between `from_m` and `to_m` along the
+ * sight's direction from `at_m`, within `radius_m` of the axis, with the line's place on the sight's first two axes from `at_m`.
+ * Every `stride`-th line of the grid is asked.
+ */
+export function eachInSlab(
+  sighting: Sighting,
+  sight: Sight,
+  at_m: Vec3,
+  from_m: number,
+  to_m: number,
+  radius_m: number,
+  skip: number,
+  use: (body: number, across1_m: number, across2_m: number) => void,
+  stride = 1,
+): void {
   const { grid, axes, sense } = sight;
   const { bodyOfPart } = sighting.world;
   const ca = dot(axes[0], at_m);
   const cb = dot(axes[1], at_m);
   const cd = dot(axes[2], at_m);
-  const near = cd + sense * from_m;
-  const far = cd + sense * (from_m + length_m);
-  const low = Math.min(near, far) + DEPTH_RESOLUTION_M;
-  const high = Math.max(near, far) - DEPTH_RESOLUTION_M;
-  const found = new Set<number>();
-  const clamp = (value: number, count: number): number => Math.max(0, Math.min(count - 1, value));
-  const bFirst = clamp(Math.ceil((cb - radius_m - grid.b0_m) / grid.cell_m), grid.countB);
-  const bLast = clamp(Math.floor((cb + radius_m - grid.b0_m) / grid.cell_m), grid.countB);
-  for (let ib = bFirst; ib <= bLast; ib++) {
+  const low = Math.min(cd + sense * from_m, cd + sense * to_m) + DEPTH_RESOLUTION_M;
+  const high = Math.max(cd + sense * from_m, cd + sense * to_m) - DEPTH_RESOLUTION_M;
+  const bFirst = Math.max(0, Math.ceil((cb - radius_m - grid.b0_m) / grid.cell_m));
+  const bLast = Math.min(grid.countB - 1, Math.floor((cb + radius_m - grid.b0_m) / grid.cell_m));
+  for (let ib = bFirst; ib <= bLast; ib += stride) {
     const b = grid.b0_m + ib * grid.cell_m - cb;
     const half = Math.sqrt(Math.max(0, radius_m * radius_m - b * b));
-    const aFirst = clamp(Math.ceil((ca - half - grid.a0_m) / grid.cell_m), grid.countA);
-    const aLast = clamp(Math.floor((ca + half - grid.a0_m) / grid.cell_m), grid.countA);
-    for (let ia = aFirst; ia <= aLast; ia++) {
+    const aFirst = Math.max(0, Math.ceil((ca - half - grid.a0_m) / grid.cell_m));
+    const aLast = Math.min(grid.countA - 1, Math.floor((ca + half - grid.a0_m) / grid.cell_m));
+    for (let ia = aFirst; ia <= aLast; ia += stride) {
       const line = ia + ib * grid.countA;
       for (let i = grid.lineStart[line]!; i < grid.lineStart[line + 1]!; i++) {
         if (grid.from[i]! >= high || grid.to[i]! <= low) continue;
         const v = bodyOfPart[grid.part[i]!]!;
-        if (v !== skip) found.add(v);
+        if (v === skip) continue;
+        const a = grid.a0_m + ia * grid.cell_m - ca;
+        use(v, a, b);
       }
     }
   }
-  return found;
 }

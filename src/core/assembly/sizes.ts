@@ -1,31 +1,31 @@
 /**
  * Sizes of hand tools for a wrench size across flats. Common practice in the trade, no source: outside diameters of
- * thick-walled sockets, drives by size, spanner length about ten times the size.
+ * hand sockets, drives by size, spanner length about ten times the size.
  */
 import type { GroupEntry } from '../machine';
 import type { Tool } from './types';
 
-/** Across flats and outside diameter of a thick-walled socket, millimetres. */
+/** Across flats and outside diameter of a hand socket, millimetres (close to DIN 3124, from memory). */
 const SOCKET_OUTSIDE_MM: readonly (readonly [number, number])[] = [
-  [8, 14],
-  [10, 16],
-  [13, 20],
-  [16, 25],
-  [18, 28],
-  [19, 29],
-  [21, 31],
-  [22, 32],
-  [24, 35],
-  [27, 39],
-  [30, 43],
-  [32, 46],
-  [36, 51],
-  [41, 57],
-  [46, 64],
-  [50, 70],
-  [55, 76],
-  [60, 83],
-  [65, 90],
+  [8, 12],
+  [10, 15],
+  [13, 18],
+  [16, 22.5],
+  [18, 25],
+  [19, 26.5],
+  [21, 28.5],
+  [22, 30],
+  [24, 33],
+  [27, 37],
+  [30, 41],
+  [32, 43],
+  [36, 49],
+  [41, 55],
+  [46, 61],
+  [50, 66],
+  [55, 72],
+  [60, 79],
+  [65, 85],
 ];
 
 /** Outside diameter of a socket, metres; linear between the table's rows, in proportion beyond them. */
@@ -55,6 +55,10 @@ export function driveFor(acrossFlats_m: number): Drive {
   if (acrossFlats_m <= 0.0365) return { name: '3/4', extension_m: 0.036, socketLength_m: 0.055 };
   return { name: '1', extension_m: 0.048, socketLength_m: 0.07 };
 }
+
+/** Height of a ratchet with its socket above the head, and of its handle. */
+export const RATCHET_HEIGHT_M = 0.1;
+export const RATCHET_HANDLE_M = 0.045;
 
 export const spannerLength_m = (acrossFlats_m: number): number =>
   Math.min(0.5, Math.max(0.12, 10 * acrossFlats_m));

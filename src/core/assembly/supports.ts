@@ -14,7 +14,7 @@ const SLING_KG = 25;
 /** Slope that a chock must hold on level ground of a yard (common practice, no source). */
 const CHOCK_SLOPE = 0.02;
 /** Loads below this need no support step. */
-const LEAST_FORCE_N = 50;
+const LEAST_FORCE_N = SLING_KG * STANDARD_GRAVITY;
 
 /** Puts support steps before the steps that need them; indices are renumbered by the caller. */
 export function withSupports(machine: Machine, graph: BlockingGraph, steps: readonly Step[]): Step[] {
@@ -23,8 +23,13 @@ export function withSupports(machine: Machine, graph: BlockingGraph, steps: read
   graph.bodies.forEach((b, i) => b.unitIds.forEach((id) => bodyOf.set(id, i)));
   const movesWith = (u: number): string => machine.parts[graph.bodies[u]!.parts[0]!]!.movesWith;
   const goesAt = new Map<number, number>();
+  const lifts = new Map<number, Step>();
   steps.forEach((step, i) => {
-    if (step.kind === 'remove') for (const id of step.unitIds) goesAt.set(bodyOf.get(id) ?? -1, i);
+    if (step.kind !== 'remove') return;
+    for (const id of step.unitIds) {
+      goesAt.set(bodyOf.get(id) ?? -1, i);
+      lifts.set(bodyOf.get(id) ?? -1, step);
+    }
   });
   const gone = new Set<number>();
   const undone = new Set<string>();
@@ -41,8 +46,10 @@ export function withSupports(machine: Machine, graph: BlockingGraph, steps: read
     const present = (u: number): boolean => !gone.has(u);
     const supports: Support[] = [];
     for (const lost of lostRests(carrying, graph, going, gone, undone)) {
-      const holder = latestAbove(carrying, lost.body, goesAt, gone);
+      const holder = latestAbove(carrying, graph, present, lost.body, goesAt);
       if (held.has(holder) || going.includes(lost.body)) continue;
+      // What leaves soon hangs on its sling; the frame and the rotor stay and need something under them.
+      if (movesWith(holder) !== 'frame' && movesWith(holder) !== 'exciter') continue;
       const support = holdUp(carrying, graph, present, lost, holder, movesWith(holder), undone);
       if (support === null || support.force_N < LEAST_FORCE_N) continue;
       held.add(holder);
@@ -55,7 +62,11 @@ export function withSupports(machine: Machine, graph: BlockingGraph, steps: read
     if (supports.length > 0) out.push(supportStep(step, supports));
     out.push({
       ...step,
-      supports: [...step.supports, ...slings(graph, step, going, gone), ...strap(machine, graph, going)],
+      supports: [
+        ...step.supports,
+        ...slings(graph, step, going, gone, lifts),
+        ...strap(machine, graph, going),
+      ],
     });
     for (const u of going) {
       gone.add(u);
@@ -95,22 +106,30 @@ function lostRests(
   });
 }
 
-/** Of the bodies up the weight path, the one that stays longest: that is where a support belongs. */
+/**
+ * Of the bodies up the weight path that bring at least half of the load, the one that stays longest: that is where a
+ * support belongs.
+ */
 function latestAbove(
   carrying: Carrying,
+  graph: BlockingGraph,
+  present: (u: number) => boolean,
   body: number,
   goesAt: ReadonlyMap<number, number>,
-  gone: ReadonlySet<number>,
 ): number {
+  const half = loadOn(carrying, graph, present, body).force_N / 2;
   let best = body;
   const seen = new Set<number>();
   const walk = (u: number): void => {
     if (seen.has(u)) return;
     seen.add(u);
-    // A body on several supports is not held by one of them.
-    if (u !== body && carrying.rests.filter((r) => r.body === u && !gone.has(r.on)).length > 1) return;
+    if (u !== body) {
+      // A body on several supports is not held by one of them.
+      if (carrying.rests.filter((r) => r.body === u && present(r.on)).length > 1) return;
+      if (loadOn(carrying, graph, present, u).force_N < half) return;
+    }
     if ((goesAt.get(u) ?? Infinity) > (goesAt.get(best) ?? Infinity)) best = u;
-    for (const r of carrying.rests) if (r.on === u && !gone.has(r.body)) walk(r.body);
+    for (const r of carrying.rests) if (r.on === u && present(r.body)) walk(r.body);
   };
   walk(body);
   return best;
@@ -131,7 +150,7 @@ function holdUp(
   if (kept.length > 1) return null;
   const at_m = holder === lost.body ? lost.at_m : graph.bodies[holder]!.centre_m;
   const force_N = kept.length === 0 ? load.force_N : reaction_N(load.force_N, load.at_m, at_m, kept[0]!.at_m);
-  const kind = movesWith === 'frame' ? 'crib' : movesWith === 'exciter' ? 'guide-bar' : 'stand';
+  const kind = movesWith === 'exciter' ? 'guide-bar' : 'crib';
   return {
     kind,
     what: graph.bodies[holder]!.id,
@@ -179,31 +198,32 @@ function chock(machine: Machine, graph: BlockingGraph, going: readonly number[])
   };
 }
 
-/** Slings on heavy parts whose last fasteners this step takes. */
+/** Slings on what this step's fasteners held last and the next removal of it lifts: itself or its subassembly. */
 function slings(
   graph: BlockingGraph,
   step: Step,
   going: readonly number[],
   gone: ReadonlySet<number>,
+  lifts: ReadonlyMap<number, Step>,
 ): Support[] {
   const last = (part: number): boolean =>
     graph.joints
       .filter((j) => j.kind === 'clamped' && j.from === part)
-      .every((j) => gone.has(j.to) || going.includes(j.to));
-  return going
-    .filter((u) => graph.bodies[u]!.fastener)
-    .flatMap((u) => graph.joints.filter((j) => j.kind === 'holds' && j.from === u))
-    .map((j) => j.to)
-    .filter((part) => {
-      const body = graph.bodies[part]!;
-      return body.mass_kg > SLING_KG && !body.fixed && !gone.has(part) && !going.includes(part) && last(part);
-    })
-    .map((part) => sling(graph, part, step));
+      .every((j) => gone.has(j.to) || going.includes(j.to) || lifts.get(j.to) === lifts.get(part));
+  const lifted = new Set<Step>();
+  for (const u of going.filter((g) => graph.bodies[g]!.fastener))
+    for (const joint of graph.joints.filter((j) => j.kind === 'holds' && j.from === u)) {
+      const lift = lifts.get(joint.to);
+      if (lift === undefined || gone.has(joint.to) || going.includes(joint.to)) continue;
+      if (lift.mass_kg > SLING_KG && last(joint.to)) lifted.add(lift);
+    }
+  return [...lifted].map((lift) => sling(graph, lift, step));
 }
 
-function sling(graph: BlockingGraph, part: number, step: Step): Support {
-  const body = graph.bodies[part]!;
-  const force_N = body.mass_kg * STANDARD_GRAVITY;
+function sling(graph: BlockingGraph, lift: Step, step: Step): Support {
+  const bodies = graph.bodies.filter((b) => b.unitIds.some((id) => lift.unitIds.includes(id)));
+  const body = bodies.reduce((best, b) => (b.mass_kg > best.mass_kg ? b : best));
+  const force_N = lift.mass_kg * STANDARD_GRAVITY;
   return {
     kind: 'sling',
     what: body.id,

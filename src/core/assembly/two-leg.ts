@@ -61,7 +61,7 @@ function twoLegWay(
       for (const second of DIRECTIONS) {
         if (Math.abs(dot(first, second)) > 0.5) continue;
         const sight = sightAlong(sighting, second, parts, shift);
-        const met = strikes(sighting, sight, parts, shift, second);
+        const met = strikes(sighting, sight, parts, shift, second, remains);
         if ([...met.keys()].some(remains)) continue;
         const blockers: Blocker[] = [...met].map(([body, strike_m]) => ({ body, strike_m, cause: 'path' }));
         for (const b of ahead) if (b.strike_m < distance_m && !met.has(b.body)) blockers.push(b);

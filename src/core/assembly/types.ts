@@ -28,7 +28,7 @@ export interface Tool {
 
 /** Something that holds a load from this step on. */
 export interface Support {
-  readonly kind: 'crib' | 'chock' | 'sling' | 'strap' | 'guide-bar' | 'stand';
+  readonly kind: 'crib' | 'chock' | 'sling' | 'strap' | 'guide-bar';
   /** Unit that is held. */
   readonly what: string;
   readonly force_N: number;

@@ -149,9 +149,12 @@ export function buildWorld(machine: Machine, solids: Solids, masses: Masses): Wo
   };
 }
 
-/** Own axis (+x of the kind) of a part in the frame of the machine. */
-export const partAxis = (machine: Machine, part: number): Vec3 =>
-  rotate(machine.parts[part]?.pose.rotation ?? [0, 0, 0, 1], X_AXIS);
+/** Own axis (+x of the kind) of a part in the frame of the machine; rounding of its turn is taken off. */
+export function partAxis(machine: Machine, part: number): Vec3 {
+  const axis = rotate(machine.parts[part]?.pose.rotation ?? [0, 0, 0, 1], X_AXIS);
+  const clean = (c: number): number => (Math.abs(c) < 1e-9 ? 0 : Math.abs(c) > 1 - 1e-9 ? Math.sign(c) : c);
+  return [clean(axis[0]), clean(axis[1]), clean(axis[2])];
+}
 
 /** Units that are bonded for good, together; the others alone; in the order of the machine. */
 function clusterUnits(machine: Machine, unitIds: string[], unitsOf: (id: string) => string[]): string[][] {
