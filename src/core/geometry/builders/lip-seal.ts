@@ -28,8 +28,8 @@ export function buildLipSeal(context: BuildContext, params: LipSealParams) {
     [back + 0.0008, shaft + 0.0026],
     ...(params.dirt_lip ? ([[w - 0.0002, shaft], [w, shaft + 0.0008]] as const) : []), // prettier-ignore
     [w, shaft + 0.0035],
-    [w, floor - 0.0002],
-    [web, floor - 0.0002],
+    [w, floor - 0.0006],
+    [web, floor - 0.0006],
   ];
   const rubber = solids.revolve(profile, segmentsFor(shaft));
   return [

@@ -5,7 +5,8 @@ import { body, type BuildContext } from './context';
 
 /** Radial play of the drawing, so that the facets of rollers and rings never meet. */
 const PLAY_M = 2.5e-4;
-const ROLLER_FACETS = 10;
+/** Facets meet at less than the crease angle, so rollers look round. */
+const ROLLER_FACETS = 14;
 
 /** Where a roller of the row on the +x side lies, in [x, r], and the directions along and across its axis. */
 interface Row {
@@ -19,7 +20,7 @@ interface Row {
 export function buildSphericalRollerBearing(context: BuildContext, params: SphericalRollerBearingParams) {
   const { solids } = context;
   const row = rowOf(params);
-  const roller = solids.rotate(barrel(solids, params, 0, ROLLER_FACETS), 0, 0, -row.tilt_deg);
+  const roller = solids.rotate(barrel(solids, params, 0), 0, 0, -row.tilt_deg);
   const [x, r] = row.middle;
   const count = params.rollers_per_row;
   const right = solids.around(solids.translate(roller, [x, r, 0]), count);
@@ -55,24 +56,22 @@ function barrel(
   solids: SolidScope,
   params: SphericalRollerBearingParams,
   swell: number,
-  facets: number,
   end = params.roller_length_m / 2 + swell,
 ): Solid {
   const half = params.roller_length_m / 2;
-  const chamfer = swell > 0 ? 0 : 0.001;
   // The polygon's corners stay inside the true circle: rollers must not touch their neighbours.
   const inscribed = 0.985;
-  const at = (s: number): number => (barrelRadius(params, Math.min(s, half)) + swell) * inscribed;
-  const profile: ProfilePoint[] = [
-    [-half - swell, 0],
-    [-half - swell, at(half) - chamfer],
-    [-half - swell + chamfer, at(half)],
-    [0, at(0)],
-    [end - chamfer, at(half)],
-    [end, at(half) - chamfer],
-    [end, 0],
-  ];
-  return solids.revolve(chamfer > 0 ? profile : profile.filter((_, i) => i !== 2 && i !== 5), facets);
+  const at = (s: number): number => (barrelRadius(params, s) + swell) * inscribed;
+  return solids.revolve(
+    [
+      [-half - swell, 0],
+      [-half - swell, at(half)],
+      [0, at(0)],
+      [end, at(half)],
+      [end, 0],
+    ],
+    ROLLER_FACETS,
+  );
 }
 
 function outerRing(solids: SolidScope, params: SphericalRollerBearingParams): Solid {
@@ -89,9 +88,11 @@ function outerRing(solids: SolidScope, params: SphericalRollerBearingParams): So
   ]);
   const steps = 6;
   const reach = half + 0.001;
+  // Out by the sagitta of a step, so that the chords touch the sphere from outside and no roller meets them.
+  const sphere = params.sphere_m + ((2 * reach) / steps) ** 2 / (8 * params.sphere_m);
   const race = Array.from({ length: steps + 1 }, (_, i): ProfilePoint => {
     const x = -reach + (2 * reach * i) / steps;
-    return [x, Math.sqrt(params.sphere_m ** 2 - x * x)];
+    return [x, Math.sqrt(sphere ** 2 - x * x)];
   });
   return solids.subtract(blank, [
     solids.revolve([[-reach, 0], ...race, [reach, 0]], segmentsFor(params.sphere_m)),
@@ -150,12 +151,7 @@ function cage(solids: SolidScope, params: SphericalRollerBearingParams, row: Row
     [0, inner[1] + inner[0] * Math.tan((params.contact_deg * Math.PI) / 180) + thick],
     [0, inner[1] + inner[0] * Math.tan((params.contact_deg * Math.PI) / 180) - thick],
   ];
-  const pocket = solids.rotate(
-    barrel(solids, params, 0.0004, ROLLER_FACETS, half + 0.004),
-    0,
-    0,
-    -row.tilt_deg,
-  );
+  const pocket = solids.rotate(barrel(solids, params, 0.0004, half + 0.004), 0, 0, -row.tilt_deg);
   const ring = solids.subtract(solids.revolve(band), [
     ...solids.around(solids.translate(pocket, [row.middle[0], row.middle[1], 0]), count),
   ]);

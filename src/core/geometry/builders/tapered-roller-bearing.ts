@@ -5,7 +5,8 @@ import { body, type BuildContext } from './context';
 
 /** Play of the drawing, so that the facets of rollers and rings never meet. */
 const PLAY_M = 2.5e-4;
-const ROLLER_FACETS = 10;
+/** Facets meet at less than the crease angle, so rollers look round. */
+const ROLLER_FACETS = 14;
 
 /** The cone of the rollers: all raceways run to one apex on the axis. */
 interface Taper {
@@ -59,21 +60,14 @@ function taperOf(params: TaperedRollerBearingParams): Taper {
 
 function frustum(solids: SolidScope, params: TaperedRollerBearingParams, taper: Taper, swell: number): Solid {
   const half = params.roller_length_m / 2;
-  const chamfer = swell > 0 ? 0 : 0.0008;
+  // The polygon's corners stay inside the true circle: rollers must not touch their neighbours.
   const inscribed = 0.985;
-  const large = (taper.radius(-half) + swell) * inscribed;
-  const small = (taper.radius(half) + swell) * inscribed;
   const end = half + swell;
-  if (chamfer === 0) return solids.cylinder(-end, end, large, small, ROLLER_FACETS);
-  return solids.revolve(
-    [
-      [-end, 0],
-      [-end, large - chamfer],
-      [-end + chamfer, large],
-      [end - chamfer, small],
-      [end, small - chamfer],
-      [end, 0],
-    ],
+  return solids.cylinder(
+    -end,
+    end,
+    (taper.radius(-half) + swell) * inscribed,
+    (taper.radius(half) + swell) * inscribed,
     ROLLER_FACETS,
   );
 }
