@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { MachineDocument } from '../../src/core/document';
 import { meshIntegrals } from '../../src/core/geometry';
 import { INITIAL_STATE } from '../../src/store';
-import { leftOf, shownCorners, sphereOf } from '../../src/view/scene/machine/bounds';
+import { leftOf, shownReach, sphereOf } from '../../src/view/scene/machine/bounds';
 import { largestFirst, runAlong } from '../../src/view/scene/machine/edge-chains';
 import { kindGeometry } from '../../src/view/scene/machine/kind-geometry';
 import { GHOST, HIDDEN, partTable, SOLID } from '../../src/view/scene/machine/part-table';
@@ -195,12 +195,12 @@ describe('section', () => {
 describe('bounds', () => {
   it('are those of what shows and of what a section leaves', () => {
     const { table } = fresh();
-    const all = sphereOf(shownCorners(table))!;
+    const all = sphereOf(shownReach(table))!;
     expect(all.radius).toBeGreaterThan(1.4);
-    const cut = leftOf(shownCorners(table), { normal: [0, 0, 1], distance_m: 0 });
+    const cut = leftOf(shownReach(table), { normal: [0, 0, 1], distance_m: 0 });
     for (let i = 2; i < cut.length; i += 3) expect(cut[i]).toBeLessThanOrEqual(1e-9);
     table.shown.fill(HIDDEN);
-    expect(sphereOf(shownCorners(table))).toBeNull();
+    expect(sphereOf(shownReach(table))).toBeNull();
   });
 });
 

@@ -10,6 +10,7 @@ import { type Controls } from './camera/camera-rig';
 import { inkUniforms } from './machine/surface-material';
 import { screenSize } from './machine/edge-material';
 import { STAGE_PALETTES } from './palette';
+import { ShotStage } from './shot/ShotStage';
 import { stageDirector } from './stage-director';
 import type { StageLink } from './stage-link';
 import type { TierLook } from './tier';
@@ -82,8 +83,8 @@ export function StageScene({ document, look, reduced, link, onFrameTime }: Props
   useFrame(() => {
     const now = performance.now();
     const gap = now - last.current;
-    // After a rest the clock starts anew; a hitch does not make things jump.
-    const running = gap < 1500 && last.current > 0;
+    // After a rest the clock starts anew; a hitch makes things step, not jump.
+    const running = last.current > 0;
     const dt_s = running ? Math.min(gap / 1000, 0.4) : 1 / 60;
     last.current = now;
     if (controls.current === null) return;
@@ -96,6 +97,7 @@ export function StageScene({ document, look, reduced, link, onFrameTime }: Props
   return (
     <>
       <primitive object={director.group} />
+      <ShotStage link={link} palette={palette} />
       <OrbitControls
         ref={controls as never}
         makeDefault

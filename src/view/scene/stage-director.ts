@@ -6,7 +6,7 @@ import { type AppState, type AppStore, type Commands, transient } from '../../st
 import { type Bounds, cameraRig, type CameraRig, type Controls } from './camera/camera-rig';
 import { viewDirection } from './camera/views';
 import { lighting } from './light/lighting';
-import { leftOf, roomy, shownCorners, sphereOf } from './machine/bounds';
+import { leftOf, roomy, shownReach, sphereOf } from './machine/bounds';
 import { lineMaterial, setSegments } from './machine/edge-material';
 import { machineView } from './machine/machine-view';
 import { HIDDEN } from './machine/part-table';
@@ -15,6 +15,7 @@ import { removalPaths } from './machine/removal-paths';
 import { shotBodies, shotOutlines, shotPlace } from './machine/shot-body';
 import { writeShown } from './machine/visibility';
 import { stageMotion } from './motion/stage-motion';
+import { stepPoints } from './motion/step-framing';
 import { stepAt } from './motion/teardown-clock';
 import type { StagePalette } from './palette';
 import { AXIS_NORMAL, sectionView } from './section/section-view';
@@ -54,7 +55,7 @@ export interface StageDirector {
 
 /** Half width of what a flight to one small part keeps in view, metres. */
 const ROOM_FOR_PART_M = 0.22;
-const ROOM_FOR_STEP_M = 0.5;
+const ROOM_FOR_STEP_M = 0.75;
 const NO_PASS = { calls: 0, triangles: 0 };
 
 export function stageDirector({ document, fine, store, commands, link }: Setting): StageDirector {
@@ -93,7 +94,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   };
 
   const measure = (): void => {
-    const corners = shownCorners(table);
+    const corners = shownReach(table);
     const sphere = sphereOf(corners);
     if (sphere !== null) bounds = { ...sphere, ground: bounds.ground };
     if (corners.length > 0) axis.place(corners);
@@ -112,7 +113,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
     }
     const one = partId === null ? undefined : table.indexOf.get(partId);
     const points = leftOf(
-      shownCorners(table, (part) => one === undefined || part === one),
+      shownReach(table, (part) => one === undefined || part === one),
       link.cut,
     );
     if (points.length === 0) return;
@@ -137,17 +138,15 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   };
 
   const frameStep = (step: number, of: FrameOf): void => {
-    const parts = new Set(partsOf(step));
-    const corners = shownCorners(table, (part) => parts.has(part));
-    // Their seats too, so that the eye keeps the way between.
-    for (const part of parts) corners.push(...table.positions[part]!.toArray());
-    if (corners.length === 0) return;
+    if (motion.timeline === null) return;
+    const points = stepPoints(table, motion.timeline, step, partsOf(step));
+    if (points.length === 0) return;
     const way = document.teardown.steps[step]?.legs.at(-1)?.direction;
     const from =
       way !== undefined && Math.abs(way[0]) > 0.5
-        ? new Vector3(Math.sign(way[0]) * 0.72, 0.36, -0.72).normalize()
+        ? new Vector3(Math.sign(way[0]) * 0.5, 0.36, -0.8).normalize()
         : null;
-    rig!.frame(roomy(corners, ROOM_FOR_STEP_M), from, margins(), of.reduced, false);
+    rig!.frame(roomy(points, ROOM_FOR_STEP_M), from, margins(), of.reduced, false);
   };
 
   const followTeardown = (state: AppState, of: FrameOf, changed: boolean): void => {
@@ -165,7 +164,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
     if (turned) {
       framedStep = leads;
       if (leads >= 0) frameStep(leads, of);
-      else rig!.frame(shownCorners(table), viewDirection('home', of.camera.aspect), margins(), of.reduced, true);
+      else rig!.frame(shownReach(table), viewDirection('home', of.camera.aspect), margins(), of.reduced, true);
     }
     if (turned || changed) paths.write(table, leads >= 0 ? partsOf(leads) : []);
   };
@@ -276,7 +275,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       followTeardown(state, of, changed || showChanged);
       const explodeMoved = moved.placed && seen !== null && !state.teardown.open;
       if ((refit || explodeMoved) && rig.framing && seen !== null)
-        rig.frame(leftOf(shownCorners(table), link.cut), null, margins(), true, true);
+        rig.frame(leftOf(shownReach(table), link.cut), null, margins(), true, true);
       refit = false;
 
       const flying = rig.advance(dt_s, bounds);
@@ -284,7 +283,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       cutIfAsked(state, camera, changed || showChanged);
       let reframed = false;
       if (cutOn !== wasCut && rig.framing) {
-        rig.frame(leftOf(shownCorners(table), link.cut), null, margins(), of.reduced, true);
+        rig.frame(leftOf(shownReach(table), link.cut), null, margins(), of.reduced, true);
         reframed = true;
       }
       if (cutOn) {

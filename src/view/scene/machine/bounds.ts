@@ -1,12 +1,12 @@
-/** Corners and bounds of the parts that show, for framing, shadows and depth. */
+/** Outermost points and bounds of the parts that show, for framing, shadows and depth. */
 import { Vector3 } from 'three';
-import { eachCorner, HIDDEN, type PartTable } from './part-table';
+import { eachReach, HIDDEN, type PartTable } from './part-table';
 
-/** Corners of the boxes of parts that show and that `takes` accepts, x y z each. */
-export function shownCorners(table: PartTable, takes: (part: number) => boolean = () => true): number[] {
+/** Outermost points of the parts that show and that `takes` accepts, x y z each. */
+export function shownReach(table: PartTable, takes: (part: number) => boolean = () => true): number[] {
   const out: number[] = [];
   for (let part = 0; part < table.count; part++)
-    if (table.shown[part] !== HIDDEN && takes(part)) eachCorner(table, part, (x, y, z) => out.push(x, y, z));
+    if (table.shown[part] !== HIDDEN && takes(part)) eachReach(table, part, (x, y, z) => out.push(x, y, z));
   return out;
 }
 

@@ -5,6 +5,7 @@ import {
   InstancedBufferAttribute,
   InstancedMesh,
   Mesh,
+  type MeshDepthMaterial,
   type ShaderMaterial,
   type Vector3,
 } from 'three';
@@ -19,6 +20,8 @@ export const CASTER_LAYER = 1;
 export interface StageMaterials {
   readonly surface: SurfaceMaterial;
   readonly ghost: ShaderMaterial;
+  /** For the shadow map. */
+  readonly depth: MeshDepthMaterial;
   readonly edges: ShaderMaterial;
   /** Dashes of the selected part's edges where other parts cover them. */
   readonly hiddenEdges: ShaderMaterial;
@@ -41,10 +44,10 @@ export interface KindBatch {
 }
 
 /** Parts with a smaller radius on the screen than this are drawn without edges, CSS pixels. */
-const EDGES_FROM_PX = 5;
+const EDGES_FROM_PX = 7;
 
 /** And chains of edges (a small hole, a roller's rim) with a smaller radius than this are left off. */
-const CHAINS_FROM_PX = 2.2;
+const CHAINS_FROM_PX = 3;
 
 /** How many of the falling numbers are at least `least`. */
 function countFrom(falling: Float32Array, least: number): number {
@@ -70,6 +73,7 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
   solids.name = kind.id;
   solids.instanceMatrix.setUsage(DynamicDrawUsage);
   solids.castShadow = true;
+  solids.customDepthMaterial = materials.depth;
   solids.receiveShadow = true;
   solids.frustumCulled = false;
   solids.layers.enable(CASTER_LAYER);

@@ -3,6 +3,7 @@ import { Group, InstancedBufferAttribute, type InstancedBufferGeometry, type Mat
 import type { DrawnBody, MachineDocument } from '../../../core/document';
 import { CUT_DEFINE } from './clip-shader';
 import { instancedEdges, lineMaterial } from './edge-material';
+import { depthMaterial } from './depth-material';
 import { ghostMaterial } from './ghost-material';
 import { kindBatch, type KindBatch, type PartState, type StageMaterials } from './kind-batch';
 import { HIDDEN, partTable, type PartTable, replaceKindBodies } from './part-table';
@@ -31,6 +32,7 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
   const materials: StageMaterials = {
     surface: surfaceMaterial(fine),
     ghost: ghostMaterial(),
+    depth: depthMaterial(),
     edges: lineMaterial({ instanced: true }),
     hiddenEdges: lineMaterial({
       instanced: true,

@@ -14,6 +14,8 @@ export interface KindEntry {
   readonly bodies: readonly DrawnBody[];
   readonly min: Vec3;
   readonly max: Vec3;
+  /** Points on its surface, x y z each, that reach farthest in 26 directions: what frames and bounds are made of. */
+  readonly reach: readonly number[];
   /** Radius of the box around it. */
   readonly radius: number;
   /** Part numbers. */
@@ -50,7 +52,16 @@ export function partTable(document: MachineDocument): PartTable {
     const { min, max } = boxOf(bodies);
     const radius = Math.hypot(max[0] - min[0], max[1] - min[1], max[2] - min[2]) / 2;
     for (const i of list) kindOf[i] = entries.length;
-    entries.push({ id, item: kinds[id]?.item ?? 0, bodies, min, max, radius, parts: list });
+    entries.push({
+      id,
+      item: kinds[id]?.item ?? 0,
+      bodies,
+      min,
+      max,
+      reach: reachOf(bodies),
+      radius,
+      parts: list,
+    });
   }
   const positions = parts.map((p) => new Vector3(...p.pose.position_m));
   const turns = parts.map((p) => new Quaternion(...p.pose.rotation));
@@ -78,8 +89,30 @@ export function replaceKindBodies(table: PartTable, kindId: string, bodies: read
   if (kind === undefined) return -1;
   const { min, max } = boxOf(bodies);
   const radius = Math.hypot(max[0] - min[0], max[1] - min[1], max[2] - min[2]) / 2;
-  table.kinds[k] = { ...kind, bodies, min, max, radius };
+  table.kinds[k] = { ...kind, bodies, min, max, reach: reachOf(bodies), radius };
   return k;
+}
+
+/** Points of the bodies that reach farthest along the axes, the face diagonals and the space diagonals. */
+function reachOf(bodies: readonly DrawnBody[]): number[] {
+  const out: number[] = [];
+  for (let d = 0; d < 27; d++) {
+    const [a, b, c] = [(d % 3) - 1, (Math.floor(d / 3) % 3) - 1, Math.floor(d / 9) - 1] as const;
+    if (a === 0 && b === 0 && c === 0) continue;
+    let most = -Infinity;
+    let at: readonly number[] | null = null;
+    for (const { solid } of bodies) {
+      const p = solid.positions;
+      for (let i = 0; i < p.length; i += 3) {
+        const along = a * p[i]! + b * p[i + 1]! + c * p[i + 2]!;
+        if (along <= most) continue;
+        most = along;
+        at = [p[i]!, p[i + 1]!, p[i + 2]!];
+      }
+    }
+    if (at !== null) out.push(...at);
+  }
+  return out;
 }
 
 function boxOf(bodies: readonly DrawnBody[]): { min: Vec3; max: Vec3 } {
@@ -95,19 +128,19 @@ function boxOf(bodies: readonly DrawnBody[]): { min: Vec3; max: Vec3 } {
   return min[0] <= max[0] ? { min, max } : { min: [0, 0, 0], max: [0, 0, 0] };
 }
 
-/** The eight corners of a part's box in the machine's frame, handed to `each` one by one. */
-export function eachCorner(
+/** The points of a part that reach farthest, in the machine's frame, handed to `each` one by one. */
+export function eachReach(
   table: PartTable,
   part: number,
   each: (x: number, y: number, z: number) => void,
 ): void {
-  const { min, max } = table.kinds[table.kindOf[part]!]!;
+  const { reach } = table.kinds[table.kindOf[part]!]!;
   const m = table.matrices;
   const o = part * 16;
-  for (let corner = 0; corner < 8; corner++) {
-    const x = corner & 1 ? max[0] : min[0];
-    const y = corner & 2 ? max[1] : min[1];
-    const z = corner & 4 ? max[2] : min[2];
+  for (let i = 0; i < reach.length; i += 3) {
+    const x = reach[i]!;
+    const y = reach[i + 1]!;
+    const z = reach[i + 2]!;
     each(
       m[o]! * x + m[o + 4]! * y + m[o + 8]! * z + m[o + 12]!,
       m[o + 1]! * x + m[o + 5]! * y + m[o + 9]! * z + m[o + 13]!,

@@ -35,6 +35,7 @@ varying float vPartState;
 varying vec3 vOwn;
 varying vec3 vOwnNormal;
 varying vec3 vRound;
+varying vec3 vAxis;
 ${CLIP_VERTEX_PARS}
 `;
 
@@ -47,6 +48,7 @@ vOwn = position;
 vOwnNormal = normal;
 // The way round the axis, linear in the position, so that it is exact over a whole triangle.
 vRound = normalMatrix * (mat3(instanceMatrix) * vec3(0.0, -position.z, position.y));
+vAxis = normalMatrix * instanceMatrix[0].xyz;
 ${CLIP_VERTEX}
 `;
 
@@ -62,6 +64,7 @@ varying float vPartState;
 varying vec3 vOwn;
 varying vec3 vOwnNormal;
 varying vec3 vRound;
+varying vec3 vAxis;
 ${CLIP_FRAGMENT_PARS}
 float hash1(float n) { return fract(sin(n * 12.9898) * 43758.5453); }
 float hash3(vec3 p) { return fract(sin(dot(p, vec3(12.9898, 78.233, 37.719))) * 43758.5453); }
@@ -124,22 +127,28 @@ if (vTint.a > 0.985) {
   vec3 q = vOwn / ${BALL_M.toFixed(4)};
   vec3 cell = floor(q);
   float d = 9.0;
+  vec3 near = vec3(0.0);
   for (int k = 0; k < 27; k++) {
     vec3 o = vec3(float(k % 3), float((k / 3) % 3), float(k / 9)) - 1.0;
     vec3 at = cell + o;
     vec3 jitter = vec3(hash3(at), hash3(at + 17.0), hash3(at + 31.0)) * 0.5 + 0.25;
-    d = min(d, length(q - at - jitter));
+    vec3 from = q - at - jitter;
+    float l = length(from);
+    if (l < d) {
+      d = l;
+      near = from;
+    }
   }
   float h = sqrt(max(0.0, 1.0 - 1.9 * d * d));
-  float keep = 1.0 - smoothstep(0.1, 0.32, length(fwidth(q)));
-  vec3 sx = dFdx(-vViewPosition);
-  vec3 sy = dFdy(-vViewPosition);
-  vec3 r1 = cross(sy, normal);
-  vec3 r2 = cross(normal, sx);
-  float det = dot(sx, r1);
-  vec3 slope = sign(det) * (dFdx(h) * r1 + dFdy(h) * r2) * keep * 0.55 * ${BALL_M.toFixed(4)};
-  normal = normalize(abs(det) * normal - slope);
-  diffuseColor.rgb *= mix(0.72, 0.3 + 0.7 * h, keep);
+  float keep = 1.0 - smoothstep(0.12, 0.4, length(fwidth(q)));
+  // The ball's own normal, carried to the eye's frame by the axis, the way round it and the radius.
+  float r2 = max(dot(vOwn.yz, vOwn.yz), 1e-8);
+  vec3 radial = cross(vRound, vAxis);
+  vec3 ball = near.x * vAxis
+    + (dot(near.yz, vOwn.yz) / r2) * radial
+    + ((near.z * vOwn.y - near.y * vOwn.z) / r2) * vRound;
+  normal = normalize(normal + 1.6 * keep * (1.0 - 0.5 * h) * normalize(ball + 1e-6));
+  diffuseColor.rgb *= mix(0.6, 0.25 + 0.75 * h, keep);
 }
 `;
 

@@ -89,7 +89,7 @@ export function stageMotion(document: MachineDocument): StageMotion {
         transient.drumAngle_rad += rates.drum_rad_s * dt_s;
         transient.exciterAngle_rad += rates.exciter_rad_s * dt_s;
         moving = true;
-      } else if (transient.drumAngle_rad !== 0 || transient.exciterAngle_rad !== 0) {
+      } else if (!state.shot.open && (transient.drumAngle_rad !== 0 || transient.exciterAngle_rad !== 0)) {
         // Back to the nearest whole turn, where the model stands.
         settle ??= {
           drum: nearestTurn(transient.drumAngle_rad),

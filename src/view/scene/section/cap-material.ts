@@ -49,9 +49,9 @@ void main() {
     vec2 q = vPlace / ball_m;
     float row = floor(q.y / 0.866);
     vec2 c = vec2(fract(q.x + 0.5 * mod(row, 2.0)) - 0.5, fract(q.y / 0.866) * 0.866 - 0.433);
-    float pixel = fwidth(q.y);
+    float pixel = max(length(vec2(dFdx(q.x), dFdy(q.x))), length(vec2(dFdx(q.y), dFdy(q.y))));
     float edge = abs(length(c) - 0.44) / max(pixel, 1e-6);
-    float line = mix(1.0 - smoothstep(0.3, 1.1, edge), 0.42, smoothstep(0.12, 0.3, pixel));
+    float line = mix(1.0 - smoothstep(0.3, 1.1, edge), 0.42, smoothstep(0.1, 0.22, pixel));
     vec3 ball = mix(vTint, faceColour, 0.35);
     gl_FragColor = vec4(mix(ball, ink, 0.7 * line), 1.0);
     return;
@@ -59,11 +59,11 @@ void main() {
   vec2 style = vec2(0.785, 1.0);
   for (int i = 0; i < STYLES; i++) if (abs(float(i) - vStyle) < 0.5) style = styles[i];
   float s = (vPlace.x * -sin(style.x) + vPlace.y * cos(style.x)) / (spacing_m * style.y);
-  float pixel = fwidth(s);
+  float pixel = length(vec2(dFdx(s), dFdy(s)));
   float away = abs(fract(s) - 0.5) / max(pixel, 1e-6);
   float line = 1.0 - smoothstep(0.1, 1.0, away - 0.35 * (pixelRatio - 1.0));
   // Lines closer than three pixels run together into an even tone.
-  line = mix(line, 0.4, smoothstep(0.2, 0.45, pixel));
+  line = mix(line, 0.36, smoothstep(0.28, 0.5, pixel));
   gl_FragColor = vec4(mix(face, ink, 0.62 * line), 1.0);
 }
 `;

@@ -2,7 +2,7 @@
  * Hatch of each kind after ISO 128-50: lines at 45 degrees, neighbours told apart by direction or spacing. Kinds whose
  * parts touch or nearly touch in the assembled machine are neighbours; each takes the first style that no neighbour has.
  */
-import { eachCorner, type PartTable } from '../machine/part-table';
+import { eachReach, type PartTable } from '../machine/part-table';
 
 export interface HatchStyle {
   /** Direction of the lines, radians from the plane's first axis. */
@@ -16,12 +16,12 @@ const QUARTER = Math.PI / 4;
 export const HATCH_STYLES: readonly HatchStyle[] = [
   { angle_rad: QUARTER, spacing: 1 },
   { angle_rad: -QUARTER, spacing: 1 },
-  { angle_rad: QUARTER, spacing: 0.62 },
-  { angle_rad: -QUARTER, spacing: 0.62 },
-  { angle_rad: QUARTER, spacing: 1.6 },
-  { angle_rad: -QUARTER, spacing: 1.6 },
-  { angle_rad: QUARTER, spacing: 0.42 },
-  { angle_rad: -QUARTER, spacing: 0.42 },
+  { angle_rad: QUARTER, spacing: 0.66 },
+  { angle_rad: -QUARTER, spacing: 0.66 },
+  { angle_rad: QUARTER, spacing: 1.45 },
+  { angle_rad: -QUARTER, spacing: 1.45 },
+  { angle_rad: QUARTER, spacing: 0.8 },
+  { angle_rad: -QUARTER, spacing: 0.8 },
 ];
 
 /** Boxes that come nearer than this are neighbours, metres. */
@@ -32,7 +32,7 @@ export function hatchStyles(table: PartTable): Uint8Array {
   const boxes: number[][] = [];
   for (let part = 0; part < table.count; part++) {
     const box = [Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity];
-    eachCorner(table, part, (x, y, z) => {
+    eachReach(table, part, (x, y, z) => {
       [x, y, z].forEach((p, k) => {
         box[k] = Math.min(box[k]!, p);
         box[k + 3] = Math.max(box[k + 3]!, p);

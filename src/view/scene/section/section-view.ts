@@ -22,7 +22,7 @@ const AXIS_UV: Readonly<Record<SectionAxis, readonly [Vector3, Vector3]>> = {
 };
 
 /** Lines this far apart on the screen, CSS pixels; the spacing in metres goes in steps, so that it does not swim. */
-const HATCH_PX = 7;
+const HATCH_PX = 8;
 
 export interface SectionView {
   readonly group: Group;
