@@ -1,6 +1,6 @@
 import type { RadialPistonMotorParams } from '../../machine';
 import { segmentsFor } from '../segments';
-import type { OutlinePoint, Solid, SolidScope } from '../solid-kernel';
+import type { OutlinePoint } from '../solid-kernel';
 import { body, type BuildContext } from './context';
 import { boreHoles } from './holes';
 import { turnedSolid } from './turned';
@@ -46,13 +46,9 @@ export function buildRadialPistonMotor(context: BuildContext, params: RadialPist
   );
   return [
     body(context, 'output-flange', flange, { finish: 'machined' }),
-    body(context, 'body', housing(solids, [lobed, plain]), { finish: 'cast' }),
+    body(context, 'body', solids.union([lobed, plain]), { finish: 'cast' }),
     body(context, 'cover', lid, { finish: 'machined' }),
   ];
-}
-
-function housing(solids: SolidScope, pieces: readonly Solid[]): Solid {
-  return solids.union(pieces);
 }
 
 /** A round that swells over each piston: radius + depth between lobes and their crests, as a wave of the angle. */
