@@ -115,7 +115,7 @@ export function createShotCommands(store: AppStore, ports: Ports) {
       const machine = s.document?.machine;
       const { exciter_part: housing = '', shot_part: shot = '' } = machine?.operation ?? {};
       const unit = machine?.parts.find((p) => p.id === housing)?.unit;
-      const inside = machine?.parts.filter((p) => p.unit === unit || p.id === shot).map((p) => p.id) ?? [];
+      const inside = machine?.parts.filter((p) => p.unit === unit).map((p) => p.id) ?? [];
       set({
         open: true,
         before: { hidden: s.hiddenParts, ghosted: s.ghostedParts, isolated: s.isolatedParts },
@@ -138,6 +138,7 @@ export function createShotCommands(store: AppStore, ports: Ports) {
       const from = base();
       const { document } = get();
       if (from === null || get().shot.job !== null) return;
+      const takes: ShotTake[] = [];
       for (const [k, direction] of (['high', 'low'] as const).entries()) {
         const id = `own-${direction}`;
         const result = await inWorker(
@@ -152,8 +153,9 @@ export function createShotCommands(store: AppStore, ports: Ports) {
           set({ faults: result.faults });
           return;
         }
-        keepOwn(direction, result.value, from);
+        takes.push(result.value);
       }
+      for (const take of takes) keepOwn(take.parameters.direction, take, from);
       set({ loading: 'no' });
       cue();
     },

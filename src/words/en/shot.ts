@@ -11,9 +11,9 @@ const shot = {
   'shot.run-both': 'Run both directions as built',
 
   'shot.drawing':
-    'Slice of the chamber seen from the vibration side with {{balls}} balls, spinning up {{direction}}. At the end {{captured}} of the shot is held behind the baffle and the unbalance is {{unbalance}}.',
+    'Slice of the chamber seen from the vibration side with {{balls}} balls, spinning up {{direction}}. At the end {{captured}} of the shot lies in the baffle’s pocket and the unbalance is {{unbalance}}.',
   'shot.key-loose': 'loose ball',
-  'shot.key-held': 'held behind the baffle',
+  'shot.key-held': 'in the baffle’s pocket',
   'shot.key-force': 'force now',
   'shot.key-down': 'down',
 
@@ -26,30 +26,30 @@ const shot = {
   'shot.slow': 'Slow motion',
   'shot.slow-none': 'True',
   'shot.slow-by': '{{factor}} × slower',
-  'shot.eye': 'The eye',
-  'shot.eye-housing': 'turns along',
+  'shot.eye': 'Your eye',
+  'shot.eye-housing': 'turns with it',
   'shot.eye-room': 'stands still',
 
   'shot.readings': 'Read off the balls at this moment',
-  'shot.read-captured': 'Held by the baffle',
-  'shot.read-unbalance': 'Unbalance U',
-  'shot.read-shot-moment': 'of it from the shot',
+  'shot.read-captured': 'In the pocket',
+  'shot.read-unbalance': 'U',
+  'shot.read-shot-moment': 'Shot’s U',
   'shot.read-gravity-ratio': 'w² r / g',
   'shot.read-rotation': 'Speed',
-  'shot.read-turns': 'Turns made',
+  'shot.read-turns': 'Turns',
   'shot.read-force': 'Force',
-  'shot.read-energy': 'Motion in the housing',
+  'shot.read-energy': 'Energy',
   'shot.joule': '{{joule}} J',
 
   'shot.chart-over': 'Chart over',
   'shot.chart-time': 'time',
   'shot.chart-gravity': 'w² r / g',
   'shot.chart':
-    'Chart of the run: held share from nothing to {{captured}}, unbalance from {{start}} to {{unbalance}}.',
+    'Chart of the run: share in the pocket {{captured}} at the end, unbalance from {{start}} to {{unbalance}}.',
   'shot.axis-time': 'time, s',
   'shot.axis-gravity': 'w² r / g at the wall (from 1 on the spin outweighs gravity)',
   'shot.critical': 'w² r = g',
-  'shot.key-captured': 'held by the baffle, %',
+  'shot.key-captured': 'share in the pocket, %',
   'shot.key-unbalance': 'unbalance U',
   'shot.key-level': 'U of level shot',
 
@@ -113,7 +113,7 @@ const shot = {
   'shot.seed-note': 'Another seed pours the balls in another way; results scatter by up to about 10 %.',
 
   'shot.result': 'What came of it',
-  'shot.predicted-right': 'As you said, {{said}}.',
+  'shot.predicted-right': 'As you said.',
   'shot.predicted-else': 'You said {{said}}; it came otherwise.',
   'shot.found-more': 'It shakes more: U is {{unbalance}}, {{share}} % of {{direction}} as built.',
   'shot.found-same':
@@ -151,11 +151,11 @@ const shot = {
   'shot.limit-off':
     'The torn plate is taken out of the chamber here; in a real one it would lie among the shot.',
   'shot.limit-mirrored': 'On the stage, thin lines show where the plate sat as built.',
-  'shot.said-done': '{{run}}: {{captured}} held, unbalance {{unbalance}}',
+  'shot.said-done': '{{run}}: {{captured}} in the pocket, unbalance {{unbalance}}',
 
   'shot.runs': 'Runs side by side',
   'shot.col-run': 'Run',
-  'shot.col-captured': 'Held',
+  'shot.col-captured': 'Pocket',
   'shot.col-ratio': ': H',
   'shot.col-ratio-long': 'U over that of HIGH as built',
   'shot.set-fill': 'fill {{fill}}',

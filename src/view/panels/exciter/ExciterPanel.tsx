@@ -14,12 +14,18 @@ import './exciter.css';
 /** LOW turns positive about machine +x, which is counter-clockwise seen from the machine's right. */
 const TURN: Readonly<Record<SpinDirection, string>> = { high: 'turn-cw', low: 'turn-ccw' };
 
+/** Notes for a calculation's reader; the drawing shows an empty pocket by itself. */
+const SHOWN_ANYWAY = ['mechanics.unbalance.pocket-empty', 'mechanics.unbalance.main-empty'];
+
+const sentence = (text: string): string => `${text.charAt(0).toLocaleUpperCase()}${text.slice(1)}.`;
+
 export function ExciterPanel() {
   const { t, quantity, say } = useSpeech();
   const commands = useCommands();
   const direction = useApp((s) => s.exciter.direction);
   const watching = useApp((s) => s.shot.open);
   const study = useExciterStudy();
+  const notes = (study?.[direction].notes ?? []).filter((note) => !SHOWN_ANYWAY.includes(note.key));
   const choice = (value: SpinDirection) => ({
     value,
     label: (
@@ -60,10 +66,10 @@ export function ExciterPanel() {
           {watching ? <ShotWatch study={study} /> : <ExciterDrawing study={study} direction={direction} />}
           <ExciterTable study={study} direction={direction} />
           {study.lowIsLevel && <p className="limit small">{t('exciter.low-level')}</p>}
-          {study[direction].notes.length > 0 && (
+          {notes.length > 0 && (
             <ul className="notes small">
-              {study[direction].notes.map((note, i) => (
-                <li key={i}>{say(note)}</li>
+              {notes.map((note) => (
+                <li key={note.key}>{sentence(say(note))}</li>
               ))}
             </ul>
           )}

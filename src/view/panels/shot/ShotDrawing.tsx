@@ -54,7 +54,7 @@ export function ShotDrawing({ run, base, study }: Props) {
     const node = canvas.current;
     const c = node?.getContext('2d');
     if (node === null || c === null || c === undefined) return;
-    const ink = inkOf(node);
+    let ink = inkOf(node);
     const { take, setup } = run;
     let drawn = -1;
     const draw = (): void => {
@@ -76,11 +76,17 @@ export function ShotDrawing({ run, base, study }: Props) {
     const watcher = new ResizeObserver(fit);
     watcher.observe(node);
     fit();
+    // The page takes on a new theme's colours after this.
+    const dyed = requestAnimationFrame(() => {
+      ink = inkOf(node);
+      draw();
+    });
     const stop = onFrameRequest(() => {
       if (shotTransient.version !== drawn) draw();
     });
     return () => {
       stop();
+      cancelAnimationFrame(dyed);
       watcher.disconnect();
     };
   }, [run, base, outline, eye, theme, longest]);

@@ -1,6 +1,7 @@
 /** Experiments: one click sets one up, a prediction comes first, then it runs; everything may be changed before. */
 import { EXPERIMENTS, PREDICTIONS, type Prediction } from '../../../store';
 import { useApp, useCommands, useSpeech } from '../../bind';
+import { Icon } from '../common/icons';
 import { Segmented } from '../common/Segmented';
 import { ShotFaults, ShotJobCard } from './ShotJobCard';
 import { ShotSetupForm } from './ShotSetupForm';
@@ -24,7 +25,9 @@ function Draft() {
         onChange={(value) => value !== 'none' && commands.predictRun(value)}
       />
       <details open={experiment === 'free' ? true : undefined}>
-        <summary>{t('shot.settings')}</summary>
+        <summary>
+          {t('shot.settings')} <Icon name="down" size={16} />
+        </summary>
         <ShotSetupForm setup={draft.setup} />
       </details>
       <ShotFaults />

@@ -2,6 +2,7 @@
 import { useEffect, useRef } from 'react';
 import type { ExciterStudy } from '../../../core/studies';
 import { useApp, useCommands, useSpeech } from '../../bind';
+import { Icon } from '../common/icons';
 import { Signal } from '../common/Signal';
 import { LevelNote } from './LevelNote';
 import { runName, setupLine } from './setup-words';
@@ -83,7 +84,10 @@ export function ShotWatch({ study }: { readonly study: ExciterStudy }) {
     <>
       <section className="shot-watch" aria-label={t('shot.title')}>
         <p className="shot-title">
-          <b>{runName(speech, run)}</b>
+          <b>
+            <Icon name={run.setup.direction === 'low' ? 'turn-ccw' : 'turn-cw'} size={18} />{' '}
+            {runName(speech, run)}
+          </b>
           <small>{setupLine(speech, run.setup)}</small>
         </p>
         <ShotDrawing run={run} base={base} study={study} />

@@ -11,7 +11,7 @@ export function setupLine({ t, quantity, number }: Speech, setup: ShotSetup): st
     ...(setup.baffle === 'fitted' ? [] : [t(`shot.set-baffle-${setup.baffle}`)]),
     ...(setup.gravity ? [] : [t('shot.set-no-gravity')]),
     t('shot.set-seed', { seed: setup.seed }),
-  ].join(' · ');
+  ].join(', ');
 }
 
 export const runName = ({ t }: Speech, run: Pick<ShotRun, 'experiment' | 'setup'>): string =>

@@ -114,8 +114,13 @@ void main() {
   float length_m = ${LONGEST_M.toFixed(3)} * share;
   vec3 p = position;
   vec2 base = vec2(0.0);
-  if (piece < 0.5) p.y *= max(0.0, length_m - 0.03);
-  else if (piece < 1.5) base = along * length_m;
+  // A short arrow has a small head.
+  float head = min(1.0, length_m / 0.12);
+  if (piece < 0.5) p = vec3(p.x * head, p.y * max(0.0, length_m - 0.03 * head), p.z * head);
+  else if (piece < 1.5) {
+    p *= head;
+    base = along * length_m;
+  }
   else if (piece < 2.5) base = centre;
   else base = along * (reach + 0.045);
   bool gone = (piece < 1.5 && share < 0.03) || (piece > 2.5 && dot(down, down) < 0.5);
