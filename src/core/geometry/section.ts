@@ -48,10 +48,38 @@ export function sliceSolid(solid: SolidMesh, plane: Plane): readonly SectionRegi
   return heights === null ? [] : groupLoops(traceLoops(solid, heights, basis));
 }
 
+interface Ball {
+  readonly centre: Vec3;
+  readonly reach: number;
+}
+
+/** Balls round meshes already asked for: most parts of a machine are missed by a plane and told by their ball. */
+const balls = new WeakMap<SolidMesh, Ball>();
+
+function ballOf(solid: SolidMesh): Ball {
+  let ball = balls.get(solid);
+  if (ball === undefined) {
+    const low = [Infinity, Infinity, Infinity];
+    const high = [-Infinity, -Infinity, -Infinity];
+    solid.positions.forEach((value, i) => {
+      low[i % 3] = Math.min(low[i % 3]!, value);
+      high[i % 3] = Math.max(high[i % 3]!, value);
+    });
+    const centre: Vec3 = [(low[0]! + high[0]!) / 2, (low[1]! + high[1]!) / 2, (low[2]! + high[2]!) / 2];
+    const reach = Math.hypot(high[0]! - low[0]!, high[1]! - low[1]!, high[2]! - low[2]!) / 2 + 1e-9;
+    ball = { centre, reach };
+    balls.set(solid, ball);
+  }
+  return ball;
+}
+
 /** Heights of the vertices over the plane; null when all lie on one side. */
-function signedHeights({ positions }: SolidMesh, { origin_m, normal }: PlaneBasis): Float64Array | null {
+function signedHeights(solid: SolidMesh, { origin_m, normal }: PlaneBasis): Float64Array | null {
+  const { positions } = solid;
   const [nx, ny, nz] = normal;
   const offset = dot(origin_m, normal);
+  const { centre, reach } = ballOf(solid);
+  if (Math.abs(dot(centre, normal) - offset) > reach) return null;
   const count = positions.length / 3;
   const heights = new Float64Array(count);
   let above = 0;
