@@ -199,6 +199,7 @@ describe('pad segment', () => {
       thickness_m: 0.02,
       height_m: 0.07,
       bolt_hole_m: 0.022,
+      tapped_hole_m: 0.02,
       bolts_x_m: [-0.5, 0, 0.5],
       bolts_radius_m: 0.8,
     },

@@ -27,7 +27,8 @@ export function buildPadSegment(context: BuildContext, params: PadSegmentParams)
   };
   const holeAt = (side: 1 | -1): Solid[] => {
     const reach = 2 * flange.thickness_m;
-    const tool = standAlong(solids, solids.cylinder(-reach, reach, flange.bolt_hole_m / 2), 'z');
+    const diameter_m = side > 0 ? flange.bolt_hole_m : flange.tapped_hole_m;
+    const tool = standAlong(solids, solids.cylinder(-reach, reach, diameter_m / 2), 'z');
     return flange.bolts_x_m.map((at) =>
       turned(solids, solids.translate(tool, [at, flange.bolts_radius_m, 0]), side * half),
     );

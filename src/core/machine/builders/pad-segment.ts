@@ -16,7 +16,9 @@ export const padSegmentParams = z.strictObject({
   flange: z.strictObject({
     thickness_m: positive,
     height_m: positive,
+    /** Clearance hole in the flange at the +z end, thread's major diameter in the one at the -z end. */
     bolt_hole_m: positive,
+    tapped_hole_m: positive,
     /** Places of the bolts along x, and their distance from the drum axis. */
     bolts_x_m: z.array(z.number()).min(1),
     bolts_radius_m: positive,
