@@ -34,7 +34,7 @@ describe('framing', () => {
         // Something of a size from every side: a speck is kept at the least distance instead.
         const flat = [...points.flat(), -0.8, -0.8, -0.8, 0.8, 0.8, 0.8, 0.8, -0.8, 0.8, -0.8, 0.8, -0.8];
         for (const view of ['home', 'front', 'right', 'top'] as const) {
-          const box = extremes(flat, viewDirection(view, aspect)!, aspect);
+          const box = extremes(flat, viewDirection(view, aspect, 0)!, aspect);
           expect(box.left).toBeGreaterThan(-0.84 - 1e-6);
           expect(box.right).toBeLessThan(0.84 + 1e-6);
           expect(box.bottom).toBeGreaterThan(-0.88 - 1e-6);
@@ -50,7 +50,7 @@ describe('framing', () => {
 
   it('looks from the right front at home: the eye stands at +x, +y, -z', () => {
     for (const aspect of [0.6, 1, 1.8]) {
-      const d = viewDirection('home', aspect)!;
+      const d = viewDirection('home', aspect, 0)!;
       expect(d.x).toBeGreaterThan(0.3);
       expect(d.y).toBeGreaterThan(0.2);
       expect(d.z).toBeLessThan(-0.3);

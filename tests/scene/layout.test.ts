@@ -5,7 +5,10 @@ import { type Anchor, crosses, layoutBalloons, spaced } from '../../src/view/sce
 const columns = { leftX: 40, rightX: 960, top: 30, bottom: 670, gap: 32 };
 const anchors = fc
   .array(
-    fc.record({ x: fc.double({ min: 60, max: 940, noNaN: true }), y: fc.double({ min: 0, max: 700, noNaN: true }) }),
+    fc.record({
+      x: fc.double({ min: 60, max: 940, noNaN: true }),
+      y: fc.double({ min: 0, max: 700, noNaN: true }),
+    }),
     { minLength: 1, maxLength: 24 },
   )
   .map((list): Anchor[] => list.map((p, i) => ({ id: `p${i}`, ...p })));

@@ -156,7 +156,9 @@ describe('section', () => {
     const cut = cuttable(table);
     const styles = hatchStyles(table);
     expect(areaOf(capGeometry(table, cut, styles, [0, 0, 1], 0), numberOf('spindle'))).toBe(0);
-    expect(areaOf(capGeometry(table, cut, styles, [1, 0, 0], 0.9), numberOf('spindle'))).toBeGreaterThan(0.01);
+    expect(areaOf(capGeometry(table, cut, styles, [1, 0, 0], 0.9), numberOf('spindle'))).toBeGreaterThan(
+      0.01,
+    );
   });
 
   it('follows the parts: what has moved clear of the plane has no face', () => {
@@ -196,7 +198,8 @@ describe('bounds', () => {
   it('are those of what shows and of what a section leaves', () => {
     const { table } = fresh();
     const all = sphereOf(shownReach(table))!;
-    expect(all.radius).toBeGreaterThan(1.4);
+    expect(all.radius).toBeGreaterThan(1.2);
+    expect(all.radius).toBeLessThan(1.7);
     const cut = leftOf(shownReach(table), { normal: [0, 0, 1], distance_m: 0 });
     for (let i = 2; i < cut.length; i += 3) expect(cut[i]).toBeLessThanOrEqual(1e-9);
     table.shown.fill(HIDDEN);
@@ -208,7 +211,11 @@ describe('edges', () => {
   it('run round a circle without a break and come largest first', () => {
     const circle = (r: number, n: number) =>
       Array.from({ length: n }, (_, i) => {
-        const at = (k: number) => [0, r * Math.cos((2 * Math.PI * k) / n), r * Math.sin((2 * Math.PI * k) / n)];
+        const at = (k: number) => [
+          0,
+          r * Math.cos((2 * Math.PI * k) / n),
+          r * Math.sin((2 * Math.PI * k) / n),
+        ];
         return [...at(i), ...at(i + 1)];
       }).flat();
     const sorted = largestFirst(Float32Array.from([...circle(0.1, 16), ...circle(1, 32)]));

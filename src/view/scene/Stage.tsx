@@ -25,7 +25,7 @@ interface Props {
 }
 
 export default function Stage({ onFailure }: Props) {
-  const renderer = useMemo(webglRenderer, []);
+  const renderer = useMemo(() => webglRenderer(), []);
   const [broken, setBroken] = useState(false);
   const failed = renderer === null || broken;
   useEffect(() => {
@@ -63,7 +63,13 @@ function DrawnStage({ renderer }: { readonly renderer: string }) {
       tabIndex={0}
       aria-label={t('stage.label')}
       data-testid="stage"
-      style={{ position: 'absolute', inset: 0, overflow: 'hidden', background: palette.paper, touchAction: 'none' }}
+      style={{
+        position: 'absolute',
+        inset: 0,
+        overflow: 'hidden',
+        background: palette.paper,
+        touchAction: 'none',
+      }}
     >
       <Canvas
         key={`${String(look.antialias)} ${life}`}
@@ -126,7 +132,7 @@ function useTier(renderer: string): [Tier, (ms: number | null) => void] {
   const setting = useApp((s) => s.settings.drawTier);
   const asked = askedTier(setting, location.search);
   const [found, setFound] = useState<Tier>(() => tierFor(renderer));
-  const meter = useMemo(tierMeter, []);
+  const meter = useMemo(() => tierMeter(), []);
   const tier = asked ?? found;
   const onFrameTime = useCallback(
     (ms: number | null) => {

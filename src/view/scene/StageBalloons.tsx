@@ -36,7 +36,13 @@ export function StageBalloons({ link, palette }: Props) {
 
     const draw = (): void => {
       const { camera, table, width, height } = link;
-      if (camera === null || table === null) return drawing.draw([], () => 0, () => false, lookNow());
+      if (camera === null || table === null)
+        return drawing.draw(
+          [],
+          () => 0,
+          () => false,
+          lookNow(),
+        );
       const { parts, kinds } = table.document.machine;
       const look = lookNow();
       const anchors = seen.flatMap((point) => {

@@ -27,7 +27,8 @@ export function StageLabel({ pointer, palette }: Props) {
         const node = box.current;
         const stage = node?.parentElement;
         if (at === null || node === null || stage == null) return;
-        const left = at.x + 16 + node.offsetWidth > stage.clientWidth - 8 ? at.x - 12 - node.offsetWidth : at.x + 16;
+        const left =
+          at.x + 16 + node.offsetWidth > stage.clientWidth - 8 ? at.x - 12 - node.offsetWidth : at.x + 16;
         const top = Math.min(stage.clientHeight - node.offsetHeight - 8, at.y + 14);
         node.style.transform = `translate(${Math.max(8, left)}px, ${top}px)`;
         node.style.visibility = 'visible';

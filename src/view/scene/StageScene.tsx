@@ -107,8 +107,6 @@ export function StageScene({ document, look, reduced, link, onFrameTime }: Props
         rotateSpeed={0.85}
         zoomSpeed={0.9}
         onStart={() => director.held()}
-        onChange={() => director.handMoved()}
-        onEnd={() => director.released()}
       />
     </>
   );

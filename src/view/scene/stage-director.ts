@@ -1,5 +1,5 @@
 /** Runs the stage from frame to frame: one object a document, without React, so that the order of work is plain to see. */
-import { Group, Mesh, BufferGeometry, PerspectiveCamera, type Scene, Vector3, type WebGLRenderer } from 'three';
+import { Group, type PerspectiveCamera, type Scene, Vector3, type WebGLRenderer } from 'three';
 import type { MachineDocument } from '../../core/document';
 import type { ShotBodyOutline } from '../../core/studies';
 import { type AppState, type AppStore, type Commands, transient } from '../../store';
@@ -7,7 +7,7 @@ import { type Bounds, cameraRig, type CameraRig, type Controls } from './camera/
 import { viewDirection } from './camera/views';
 import { lighting } from './light/lighting';
 import { leftOf, roomy, shownReach, sphereOf } from './machine/bounds';
-import { lineMaterial, setSegments } from './machine/edge-material';
+import { centreLine } from './machine/centre-line';
 import { machineView } from './machine/machine-view';
 import { HIDDEN } from './machine/part-table';
 import { writePoses } from './machine/poses';
@@ -15,10 +15,10 @@ import { removalPaths } from './machine/removal-paths';
 import { shotBodies, shotOutlines, shotPlace } from './machine/shot-body';
 import { writeShown } from './machine/visibility';
 import { stageMotion } from './motion/stage-motion';
-import { stepPoints } from './motion/step-framing';
-import { stepAt } from './motion/teardown-clock';
+import { teardownFollower } from './motion/teardown-follower';
 import type { StagePalette } from './palette';
-import { AXIS_NORMAL, sectionView } from './section/section-view';
+import { sectionFollower } from './section/section-follower';
+import { sectionView } from './section/section-view';
 import type { StageLink } from './stage-link';
 import { readInfo } from './stats';
 
@@ -44,10 +44,8 @@ export interface StageDirector {
   look(scene: Scene, palette: StagePalette, shadows: boolean): void;
   resized(): void;
   restore(): void;
-  /** A hand took hold of the camera, moved it, let go. */
+  /** A hand took hold of the camera. */
   held(): void;
-  handMoved(): void;
-  released(): void;
   /** One frame; returns whether another is wanted. */
   frame(dt_s: number, of: FrameOf): boolean;
   dispose(): void;
@@ -55,7 +53,6 @@ export interface StageDirector {
 
 /** Half width of what a flight to one small part keeps in view, metres. */
 const ROOM_FOR_PART_M = 0.22;
-const ROOM_FOR_STEP_M = 0.75;
 const NO_PASS = { calls: 0, triangles: 0 };
 
 export function stageDirector({ document, fine, store, commands, link }: Setting): StageDirector {
@@ -66,6 +63,8 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   const paths = removalPaths();
   const axis = centreLine();
   const motion = stageMotion(document);
+  const teardown = teardownFollower(table, motion, paths);
+  const sections = sectionFollower(section, (on) => view.setCut(on));
   const group = new Group();
   group.add(view.group, section.group, light.group, paths.mesh, axis.mesh);
 
@@ -73,13 +72,10 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   let bounds: Bounds = { centre: new Vector3(), radius: 1.5, ground: -document.machine.drumRadius_m };
   let seen: AppState | null = null;
   let wish = -1;
-  let framedStep = -1;
-  let cutOn = false;
-  let cutSide: 1 | -1 = 1;
-  let cutKey = '';
   let refit = false;
-  let byHand = false;
+  /** Distance and target at the end of the last frame: what differs at the start of the next was a hand's doing. */
   let lastDistance = 0;
+  const lastTarget = new Vector3();
   let fresh = true;
   let reported = 0;
   let shadowed = false;
@@ -117,7 +113,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       link.cut,
     );
     if (points.length === 0) return;
-    const from = viewDirection(first ? 'home' : name, of.camera.aspect);
+    const from = viewDirection(first ? 'home' : name, of.camera.aspect, motion.explodeShown);
     rig!.frame(
       one === undefined ? points : roomy(points, ROOM_FOR_PART_M),
       from,
@@ -125,77 +121,6 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       of.reduced || first,
       one === undefined,
     );
-  };
-
-  /** Parts of a teardown step. */
-  const partsOf = (step: number): number[] => {
-    const ids = new Set(document.teardown.steps[step]?.unitIds ?? []);
-    const out: number[] = [];
-    document.machine.parts.forEach((part, i) => {
-      if (ids.has(part.unit)) out.push(i);
-    });
-    return out;
-  };
-
-  const frameStep = (step: number, of: FrameOf): void => {
-    if (motion.timeline === null) return;
-    const points = stepPoints(table, motion.timeline, step, partsOf(step));
-    if (points.length === 0) return;
-    const way = document.teardown.steps[step]?.legs.at(-1)?.direction;
-    const from =
-      way !== undefined && Math.abs(way[0]) > 0.5
-        ? new Vector3(Math.sign(way[0]) * 0.5, 0.36, -0.8).normalize()
-        : null;
-    rig!.frame(roomy(points, ROOM_FOR_STEP_M), from, margins(), of.reduced, false);
-  };
-
-  const followTeardown = (state: AppState, of: FrameOf, changed: boolean): void => {
-    const { teardown } = state;
-    if (!teardown.open || motion.timeline === null) {
-      if (paths.mesh.visible) paths.write(table, []);
-      framedStep = teardown.step;
-      return;
-    }
-    const last = document.teardown.steps.length - 1;
-    // While it plays the step under way leads, otherwise the one last done.
-    const done = stepAt(motion.timeline, transient.teardownTime_s);
-    const leads = teardown.playing ? Math.min(last, teardown.reverse ? Math.max(done, 0) : done + 1) : teardown.step;
-    const turned = leads !== framedStep;
-    if (turned) {
-      framedStep = leads;
-      if (leads >= 0) frameStep(leads, of);
-      else rig!.frame(shownReach(table), viewDirection('home', of.camera.aspect), margins(), of.reduced, true);
-    }
-    if (turned || changed) paths.write(table, leads >= 0 ? partsOf(leads) : []);
-  };
-
-  const cutIfAsked = (state: AppState, camera: PerspectiveCamera, changed: boolean): void => {
-    const { on, axis: along } = state.section;
-    if (on !== cutOn) {
-      cutOn = on;
-      view.setCut(on);
-      cutKey = '';
-      if (!on) {
-        section.off();
-        link.cut = null;
-        light.stale();
-      }
-    }
-    if (!on) return;
-    const offset = transient.sectionOffset_m;
-    if (!cutKey.startsWith(along)) {
-      // What lies towards the reader is cut away, and stays so while they walk round.
-      const n = AXIS_NORMAL[along];
-      const towards = camera.position.x * n[0] + camera.position.y * n[1] + camera.position.z * n[2] - offset;
-      cutSide = towards >= 0 ? 1 : -1;
-    }
-    const key = `${along} ${offset} ${cutSide}`;
-    if (key === cutKey && !changed) return;
-    cutKey = key;
-    section.cut(along, offset, cutSide);
-    const [x, y, z] = AXIS_NORMAL[along];
-    link.cut = { normal: [x * cutSide, y * cutSide, z * cutSide], distance_m: offset * cutSide };
-    light.stale();
   };
 
   return {
@@ -212,18 +137,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       fresh = true;
     },
     held() {
-      byHand = true;
       rig?.interrupt();
-    },
-    handMoved() {
-      if (!byHand || link.camera === null || rig === null) return;
-      const distance = link.camera.position.distanceTo(link.target!);
-      if (lastDistance > 0 && Math.abs(distance / lastDistance - 1) > 0.004) rig.heldByHand();
-      lastDistance = distance;
-    },
-    released() {
-      byHand = false;
-      lastDistance = 0;
     },
     frame(dt_s, of) {
       const started = performance.now();
@@ -239,6 +153,10 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
         };
       }
       reported = started;
+      const distance = camera.position.distanceTo(controls.target);
+      if (lastDistance > 0)
+        if (Math.abs(distance / lastDistance - 1) > 0.002 || lastTarget.distanceTo(controls.target) > 0.001)
+          rig.heldByHand();
       const state = store.getState();
 
       const moved = motion.advance(dt_s, state, of.reduced);
@@ -260,7 +178,8 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       const showChanged = (seen === null || shownDiffers(seen, state)) && writeShown(table, state);
       const changed = moved.changed || fresh;
       if (changed) writePoses(table, motion);
-      const marks = seen === null || seen.selectedPart !== state.selectedPart || seen.hoveredPart !== state.hoveredPart;
+      const marks =
+        seen === null || seen.selectedPart !== state.selectedPart || seen.hoveredPart !== state.hoveredPart;
       if (changed || showChanged || marks) {
         const selected = numberOf(state.selectedPart);
         view.write(selected, numberOf(state.hoveredPart));
@@ -272,32 +191,40 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       fresh = false;
 
       answerWish(state, of);
-      followTeardown(state, of, changed || showChanged);
-      const explodeMoved = moved.placed && seen !== null && !state.teardown.open;
-      if ((refit || explodeMoved) && rig.framing && seen !== null)
+      const framed = rig;
+      teardown.follow(state, changed || showChanged, (points, from) =>
+        framed.frame(
+          points ?? shownReach(table),
+          points === null ? viewDirection('home', camera.aspect, 0) : from,
+          margins(),
+          of.reduced,
+          points === null,
+        ),
+      );
+      if ((refit || moved.spread) && rig.framing && seen !== null)
         rig.frame(leftOf(shownReach(table), link.cut), null, margins(), true, true);
       refit = false;
 
-      const flying = rig.advance(dt_s, bounds);
-      const wasCut = cutOn;
-      cutIfAsked(state, camera, changed || showChanged);
-      let reframed = false;
-      if (cutOn !== wasCut && rig.framing) {
+      let flying = rig.advance(dt_s, bounds);
+      const cut = sections.follow(state, camera, changed || showChanged);
+      link.cut = sections.cut;
+      if (cut.cut) light.stale();
+      if (cut.toggled && rig.framing) {
         rig.frame(leftOf(shownReach(table), link.cut), null, margins(), of.reduced, true);
-        reframed = true;
+        flying = true;
       }
-      if (cutOn) {
-        const distance = camera.position.distanceTo(controls.target);
-        section.density((2 * Math.tan((camera.fov * Math.PI) / 360) * distance) / Math.max(1, link.height));
-      }
+      lastDistance = camera.position.distanceTo(controls.target);
+      lastTarget.copy(controls.target);
+      const tall = 2 * Math.tan((camera.fov * Math.PI) / 360);
+      if (link.cut !== null) section.density((tall * lastDistance) / Math.max(1, link.height));
       camera.updateMatrixWorld();
-      view.thin(camera.position, link.height / (2 * Math.tan((camera.fov * Math.PI) / 360)));
+      view.thin(camera.position, link.height / tall);
       shadowed = light.update(gl, scene, bounds);
       link.stats.parts = table.shown.reduce((n, s) => n + (s === HIDDEN ? 0 : 1), 0);
       link.stats.capTriangles = section.stats.triangles;
       link.kept = { position: camera.position.toArray(), target: controls.target.toArray() };
       seen = state;
-      const moving = moved.moving || flying || reframed;
+      const moving = moved.moving || flying;
       link.onFrame?.(!moving);
       return moving;
     },
@@ -322,31 +249,3 @@ const shownDiffers = (a: AppState, b: AppState): boolean =>
   a.isolatedParts !== b.isolatedParts ||
   a.showContext !== b.showContext ||
   a.optionsOn !== b.optionsOn;
-
-/** Centre line of the drum (long dash, dot), a little longer than what shows. */
-function centreLine() {
-  const material = lineMaterial({ kind: 'chain', width: 0.9, strength: 0.8 });
-  const mesh = new Mesh(new BufferGeometry(), material);
-  mesh.name = 'centre line';
-  mesh.frustumCulled = false;
-  mesh.renderOrder = 1;
-  return {
-    mesh,
-    place(corners: readonly number[]): void {
-      let least = Infinity;
-      let most = -Infinity;
-      for (let i = 0; i < corners.length; i += 3) {
-        least = Math.min(least, corners[i]!);
-        most = Math.max(most, corners[i]!);
-      }
-      const more = 0.12 + 0.04 * (most - least);
-      mesh.geometry.dispose();
-      mesh.geometry = new BufferGeometry();
-      setSegments(mesh.geometry, Float32Array.from([least - more, 0, 0, most + more, 0, 0]));
-    },
-    dispose(): void {
-      mesh.geometry.dispose();
-      material.dispose();
-    },
-  };
-}

@@ -73,8 +73,7 @@ export function* seenPoints(
   }
   for (const kind of wanted.kinds) {
     if (done.has(kind)) continue;
-    const near = table.kinds[kind]!.parts
-      .filter((p) => table.shown[p] !== HIDDEN)
+    const near = table.kinds[kind]!.parts.filter((p) => table.shown[p] !== HIDDEN)
       .map((part) => ({ part, d: world.fromArray(table.matrices, part * 16 + 12).distanceTo(eye) }))
       .sort((a, b) => a.d - b.d)
       .slice(0, 2);

@@ -84,7 +84,12 @@ export function balloonSvg(svg: SVGSVGElement, onChoose: (id: string) => void): 
           stroke: colour,
           'stroke-width': isSelected(b.id) ? 2 : 1.2,
         });
-        set(node.text, { x: b.bx, y: b.by + look.radius * 0.06, fill: colour, 'font-size': look.radius * 0.98 });
+        set(node.text, {
+          x: b.bx,
+          y: b.by + look.radius * 0.06,
+          fill: colour,
+          'font-size': look.radius * 0.98,
+        });
         const number = String(numberOf(b.id));
         if (node.text.textContent !== number) node.text.textContent = number;
       }

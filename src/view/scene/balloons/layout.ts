@@ -64,7 +64,12 @@ function column(anchors: readonly Anchor[], bx: number, { top, bottom, gap }: Co
  * Heights nearest to those wished (ascending) with at least `gap` between them, inside top and bottom: least squares by
  * pooling neighbours that press on each other. When they cannot all fit the gap shrinks.
  */
-export function spaced(wished: readonly number[], top: number, bottom: number, gap: number): readonly number[] {
+export function spaced(
+  wished: readonly number[],
+  top: number,
+  bottom: number,
+  gap: number,
+): readonly number[] {
   const n = wished.length;
   if (n === 0) return [];
   const step = n > 1 ? Math.min(gap, (bottom - top) / (n - 1)) : gap;

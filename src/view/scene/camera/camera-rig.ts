@@ -128,13 +128,7 @@ const b = new Spherical();
 const v = new Vector3();
 
 /** Between two places: targets on a line, eyes on an arc round them, distances by ratio. */
-function between(
-  from: CameraPlace,
-  to: CameraPlace,
-  s: number,
-  position: Vector3,
-  target: Vector3,
-): void {
+function between(from: CameraPlace, to: CameraPlace, s: number, position: Vector3, target: Vector3): void {
   a.setFromVector3(v.subVectors(from.position, from.target));
   b.setFromVector3(v.subVectors(to.position, to.target));
   let turn = b.theta - a.theta;

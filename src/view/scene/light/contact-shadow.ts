@@ -40,7 +40,12 @@ export interface Ground {
 
 export function contactShadow(): ContactShadow {
   const targets = [0, 1].map(
-    () => new WebGLRenderTarget(SIZE, SIZE, { minFilter: LinearFilter, magFilter: LinearFilter, depthBuffer: false }),
+    () =>
+      new WebGLRenderTarget(SIZE, SIZE, {
+        minFilter: LinearFilter,
+        magFilter: LinearFilter,
+        depthBuffer: false,
+      }),
   ) as [WebGLRenderTarget, WebGLRenderTarget];
   const [first, second] = targets;
   const covers = { x: 0, z: 0, half: 1 };

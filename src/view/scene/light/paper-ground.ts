@@ -45,7 +45,10 @@ export function paperGround(): PaperGround {
     Object.assign(shader.uniforms, uniforms);
     shader.vertexShader = shader.vertexShader
       .replace('#include <common>', '#include <common>\nvarying vec2 vPlace;')
-      .replace('#include <begin_vertex>', '#include <begin_vertex>\nvPlace = (modelMatrix * vec4(position, 1.0)).xz;');
+      .replace(
+        '#include <begin_vertex>',
+        '#include <begin_vertex>\nvPlace = (modelMatrix * vec4(position, 1.0)).xz;',
+      );
     shader.fragmentShader = shader.fragmentShader
       .replace(
         '#include <common>',

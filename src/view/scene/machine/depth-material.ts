@@ -12,7 +12,10 @@ export function depthMaterial(): MeshDepthMaterial {
       .replace('#include <begin_vertex>', `#include <begin_vertex>\n${CLIP_VERTEX}`);
     shader.fragmentShader = shader.fragmentShader
       .replace('#include <common>', `#include <common>\n${CLIP_FRAGMENT_PARS}`)
-      .replace('#include <clipping_planes_fragment>', `#include <clipping_planes_fragment>\n${CLIP_FRAGMENT}`);
+      .replace(
+        '#include <clipping_planes_fragment>',
+        `#include <clipping_planes_fragment>\n${CLIP_FRAGMENT}`,
+      );
   };
   return material;
 }

@@ -45,7 +45,9 @@ export function largestFirst(ends: Float32Array): SortedEdges {
     return Math.hypot(b[3]! - b[0]!, b[4]! - b[1]!, b[5]! - b[2]!) / 2;
   };
   const sizes = Float32Array.from({ length: count }, (_, s) => size(s));
-  const order = Uint32Array.from({ length: count }, (_, s) => s).sort((a, b) => sizes[b]! - sizes[a]! || a - b);
+  const order = Uint32Array.from({ length: count }, (_, s) => s).sort(
+    (a, b) => sizes[b]! - sizes[a]! || a - b,
+  );
   const sorted = new Float32Array(ends.length);
   order.forEach((s, i) => sorted.set(ends.subarray(6 * s, 6 * s + 6), 6 * i));
   return { ends: sorted, order, radius: Float32Array.from(order, (s) => sizes[s]!) };
@@ -53,7 +55,6 @@ export function largestFirst(ends: Float32Array): SortedEdges {
 
 const pointKey = (ends: Float32Array, i: number): string =>
   `${Math.round(ends[i]! * 1e5)},${Math.round(ends[i + 1]! * 1e5)},${Math.round(ends[i + 2]! * 1e5)}`;
-
 
 /** For each segment the run at its start in metres; segments are chained where their ends coincide. */
 export function runAlong(edges: Float32Array): Float32Array {
@@ -76,10 +77,15 @@ export function runAlong(edges: Float32Array): Float32Array {
     while (s !== undefined) {
       seen[s] = 1;
       const i = 6 * s;
-      const length = Math.hypot(edges[i + 3]! - edges[i]!, edges[i + 4]! - edges[i + 1]!, edges[i + 5]! - edges[i + 2]!);
+      const length = Math.hypot(
+        edges[i + 3]! - edges[i]!,
+        edges[i + 4]! - edges[i + 1]!,
+        edges[i + 5]! - edges[i + 2]!,
+      );
       // A segment walked backwards runs down: its start lies further along the chain.
       const forward: boolean = key(i + 3) === leave;
-      if (!forward) for (let k = 0; k < 3; k++) [edges[i + k], edges[i + 3 + k]] = [edges[i + 3 + k]!, edges[i + k]!];
+      if (!forward)
+        for (let k = 0; k < 3; k++) [edges[i + k], edges[i + 3 + k]] = [edges[i + 3 + k]!, edges[i + k]!];
       runs[s] = run;
       run += length;
       const here: string = leave;

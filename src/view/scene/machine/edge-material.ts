@@ -3,10 +3,10 @@
  * so that a kind's feature edges are one draw call. Also used, not instanced, for cut outlines and paths of removal.
  */
 import {
-  BufferGeometry,
+  type BufferGeometry,
   DoubleSide,
   Float32BufferAttribute,
-  InstancedBufferAttribute,
+  type InstancedBufferAttribute,
   InstancedBufferGeometry,
   ShaderMaterial,
   Uint16BufferAttribute,
@@ -127,7 +127,14 @@ export interface LineOptions {
 }
 
 export function lineMaterial(options: LineOptions = {}): ShaderMaterial {
-  const { instanced = false, kind = 'solid', width = 1.15, strength = 1, accent = false, bias = 0.0006 } = options;
+  const {
+    instanced = false,
+    kind = 'solid',
+    width = 1.15,
+    strength = 1,
+    accent = false,
+    bias = 0.0006,
+  } = options;
   const defines: Record<string, string> = {};
   if (instanced) defines['INSTANCED'] = '';
   if (kind !== 'solid') defines[kind.toUpperCase()] = '';
@@ -194,8 +201,7 @@ export function instancedEdges(
     const count = edges.ends.length / 6;
     const spread = new Float32Array(count * 24);
     for (let s = 0; s < count; s++)
-      for (let k = 0; k < 4; k++)
-        spread.set(edges.whole.subarray(12 * s, 12 * s + 6), (4 * s + k) * 6);
+      for (let k = 0; k < 4; k++) spread.set(edges.whole.subarray(12 * s, 12 * s + 6), (4 * s + k) * 6);
     setWhole(geometry, spread, count * 4);
   }
   geometry.setAttribute('partMatrix', matrices);

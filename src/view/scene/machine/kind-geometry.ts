@@ -110,6 +110,9 @@ function wholeBoxes({ solid }: DrawnBody): NonNullable<WholeOf> {
   if (boxes.length === 1) return () => boxes[0]!;
   const at = new Map<string, number>();
   for (let v = 0; v < ofVertex.length; v++)
-    at.set(`${solid.positions[3 * v]},${solid.positions[3 * v + 1]},${solid.positions[3 * v + 2]}`, ofVertex[v]!);
+    at.set(
+      `${solid.positions[3 * v]},${solid.positions[3 * v + 1]},${solid.positions[3 * v + 2]}`,
+      ofVertex[v]!,
+    );
   return (x, y, z) => boxes[at.get(`${x},${y},${z}`) ?? 0]!;
 }

@@ -1,5 +1,12 @@
 /** The whole machine as three sees it: one batch a kind, rewritten only when poses, visibility or states changed. */
-import { Group, InstancedBufferAttribute, type InstancedBufferGeometry, type Material, Mesh, type Vector3 } from 'three';
+import {
+  Group,
+  InstancedBufferAttribute,
+  type InstancedBufferGeometry,
+  type Material,
+  Mesh,
+  type Vector3,
+} from 'three';
 import type { DrawnBody, MachineDocument } from '../../../core/document';
 import { CUT_DEFINE } from './clip-shader';
 import { instancedEdges, lineMaterial } from './edge-material';

@@ -50,9 +50,11 @@ function middle(table: PartTable, part: number, seat: boolean): [number, number,
   const { min, max } = table.kinds[table.kindOf[part]!]!;
   const own = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2] as const;
   if (seat) {
-    const { x, y, z } = table.positions[part]!
-      .clone()
-      .add(table.positions[part]!.clone().set(...own).applyQuaternion(table.turns[part]!));
+    const { x, y, z } = table.positions[part]!.clone().add(
+      table.positions[part]!.clone()
+        .set(...own)
+        .applyQuaternion(table.turns[part]!),
+    );
     return [x, y, z];
   }
   const m = table.matrices;

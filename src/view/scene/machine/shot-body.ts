@@ -16,7 +16,9 @@ export function shotOutlines(state: AppState): readonly ShotBodyOutline[] | null
 }
 
 /** Number of the shot's kind and the stretch of the chamber, or null where the machine has no loose shot. */
-export function shotPlace(document: MachineDocument): { kind: string; from_x_m: number; to_x_m: number } | null {
+export function shotPlace(
+  document: MachineDocument,
+): { kind: string; from_x_m: number; to_x_m: number } | null {
   const { machine } = document;
   const shot = machine.parts.find((part) => part.id === machine.operation.shot_part);
   const exciter = machine.parts.find((part) => part.id === machine.operation.exciter_part);

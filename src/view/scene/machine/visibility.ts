@@ -3,10 +3,7 @@ import type { Part } from '../../../core/machine';
 import type { AppState } from '../../../store';
 import { GHOST, HIDDEN, type PartTable, SOLID } from './part-table';
 
-type Shown = Pick<
-  AppState,
-  'hiddenParts' | 'ghostedParts' | 'isolatedParts' | 'showContext' | 'optionsOn'
->;
+type Shown = Pick<AppState, 'hiddenParts' | 'ghostedParts' | 'isolatedParts' | 'showContext' | 'optionsOn'>;
 
 /** Context parts stay ghosts: they are there to show where the drum belongs. */
 export function partShows(part: Part, state: Shown): number {

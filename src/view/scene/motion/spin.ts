@@ -20,11 +20,7 @@ export interface SpinRates {
   readonly exciter_rad_s: number;
 }
 
-export function spinRates(
-  direction: SpinDirection,
-  frequency_Hz: number,
-  drumRadius_m: number,
-): SpinRates {
+export function spinRates(direction: SpinDirection, frequency_Hz: number, drumRadius_m: number): SpinRates {
   const slow = slowFactor(frequency_Hz);
   return {
     drum_rad_s: -ROLLING_SPEED_M_S / drumRadius_m / slow,

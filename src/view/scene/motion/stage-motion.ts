@@ -11,14 +11,21 @@ export interface StageMotion extends Motion {
   /** Explode as shown now, which follows the slider. */
   readonly explodeShown: number;
   /**
-   * Moves on by dt. `changed`: poses differ from the last frame; `placed`: by more than the spin; `moving`: another frame
+   * Moves on by dt. `changed`: poses differ from the last frame; `placed`: by more than the spin; `spread`: by the exploded view; `moving`: another frame
    * is wanted; `reached`: step that playing has reached, null when it did not change; `ended`: playing came to its end.
    */
   advance(
     dt_s: number,
     state: AppState,
     cuts: boolean,
-  ): { changed: boolean; placed: boolean; moving: boolean; reached: number | null; ended: boolean };
+  ): {
+    changed: boolean;
+    placed: boolean;
+    spread: boolean;
+    moving: boolean;
+    reached: number | null;
+    ended: boolean;
+  };
 }
 
 /** Seconds in which the exploded view comes within a tenth of the slider. */
@@ -64,6 +71,7 @@ export function stageMotion(document: MachineDocument): StageMotion {
       }
 
       const wanted = transient.explode;
+      const spread = wanted !== explodeShown && explodeShown >= 0;
       if (wanted !== explodeShown) {
         const far = Math.abs(wanted - Math.max(0, explodeShown));
         explodeShown =
@@ -111,7 +119,7 @@ export function stageMotion(document: MachineDocument): StageMotion {
         motion.exciterAngle_rad = transient.exciterAngle_rad;
         changed = true;
       }
-      return { changed, placed, moving, reached, ended };
+      return { changed, placed, spread, moving, reached, ended };
     },
   };
   return motion;

@@ -50,7 +50,9 @@ export function hatchStyles(table: PartTable): Uint8Array {
       neighbours[kb]!.add(ka);
     }
   // Those with most neighbours choose first, from the styles that are easiest to tell apart.
-  const order = table.kinds.map((_, k) => k).sort((a, b) => neighbours[b]!.size - neighbours[a]!.size || a - b);
+  const order = table.kinds
+    .map((_, k) => k)
+    .sort((a, b) => neighbours[b]!.size - neighbours[a]!.size || a - b);
   const styles = new Uint8Array(table.kinds.length);
   const chosen = new Set<number>();
   for (const kind of order) {
