@@ -32,9 +32,9 @@ export interface GridChoice {
 }
 
 export const DEFAULT_GRID: GridChoice = {
-  cellX_m: 0.002,
+  cellX_m: 0.0025,
   cellYZ_m: 0.004,
-  block: 4,
+  block: 3,
   narrow_m: 0.045,
   thin_m: 0.02,
 };
@@ -79,8 +79,9 @@ export function axisBlocking(
   const large: LineSource[] = [];
   world.meshes.forEach((mesh, part) => {
     if (mesh === null) return;
-    const surround = world.bodies[world.bodyOfPart[part]!]!.group !== null;
-    if (surround || isSmall(world, part, frame, choice)) small.push({ ...mesh, part, surround });
+    const body = world.bodies[world.bodyOfPart[part]!]!;
+    const surround = body.group !== null;
+    if (surround || body.hose || isSmall(world, part, frame, choice)) small.push({ ...mesh, part, surround });
     else large.push({ ...mesh, part });
   });
   const grid = cutLines(frame, small, large, choice.block);

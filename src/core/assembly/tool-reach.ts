@@ -12,10 +12,17 @@ import { type AssemblyBody, partAxis } from './world';
 
 /** Longer than any machine here: 'to the open'. */
 const FAR_M = 20;
-const SECTORS = 12;
-const SWING = (2 * Math.PI) / SECTORS;
+/** Swing of a handle from one flat to the next by turning the tool over: 30 degrees; places where it may begin. */
+const STARTS = 48;
+const START_STEP = (2 * Math.PI) / STARTS;
+const SWING_STEPS = 4;
+const SWING = SWING_STEPS * START_STEP;
+const COS = Array.from({ length: STARTS }, (_, o) => Math.cos(o * START_STEP));
+const SIN = Array.from({ length: STARTS }, (_, o) => Math.sin(o * START_STEP));
 /** Radius that a hand and forearm need. */
 const HAND_M = 0.045;
+/** Of the swings that least bars, so many are asked whether a hand comes to them. */
+const HANDS_TRIED = 8;
 /** Distance between lines that look for what bars a handle, narrower than any handle. */
 const SWING_STEP_M = 0.008;
 
@@ -106,7 +113,7 @@ const spannerReach: Reach = (sighting, head, size_m, _inside, skip) => {
   const h = head.height_m;
   const shape = {
     jaws_m: 1.05 * size_m,
-    tips_m: 0.6 * size_m,
+    tips_m: 0.5 * size_m,
     halfWidth_m: 0.35 * size_m,
     length_m: spannerLength_m(size_m),
   };
@@ -145,7 +152,7 @@ interface ToolShape {
 }
 
 /**
- * Bodies in the way of the best of twelve swings of a tool that lies between two heights over the head's seat,
+ * Bodies in the way of the best swing of a tool that lies between two heights over the head's seat,
  * `met` (what bars it before it swings) included.
  */
 function bestSwing(
@@ -159,7 +166,7 @@ function bestSwing(
 ): ReadonlySet<number> {
   const { sight, at_m, out } = head;
   const { jaws_m, tips_m, halfWidth_m, length_m } = shape;
-  const sectors = Array.from({ length: SECTORS }, () => new Set(met));
+  const sectors = Array.from({ length: STARTS }, () => new Set(met));
   /** Whether the tool covers a point (p along the handle, q across). */
   const covers = (p: number, q: number): boolean =>
     (p <= jaws_m && p >= -tips_m && Math.abs(q) <= jaws_m && Math.hypot(p, q) <= jaws_m) ||
@@ -169,29 +176,30 @@ function bestSwing(
     if (distance > jaws_m) {
       const angle = Math.atan2(y, x);
       const margin = Math.asin(Math.min(1, halfWidth_m / distance));
-      // Sector s spans s to s + 1 swings; the handle's half width widens it on both sides.
-      const last = Math.floor((angle + margin) / SWING);
-      for (let s = Math.floor((angle - margin) / SWING); s <= last; s++)
-        sectors[((s % SECTORS) + SECTORS) % SECTORS]!.add(b);
+      // A swing spans from its start to 30 degrees on; the handle's half width widens it on both sides.
+      const last = Math.floor((angle + margin) / START_STEP);
+      for (let s = Math.ceil((angle - margin - SWING) / START_STEP); s <= last; s++)
+        sectors[((s % STARTS) + STARTS) % STARTS]!.add(b);
       return;
     }
-    for (let s = 0; s < SECTORS; s++)
-      for (const turn of [0, 0.5, 1]) {
-        const c = Math.cos((s + turn) * SWING);
-        const d = Math.sin((s + turn) * SWING);
-        if (covers(c * x + d * y, c * y - d * x)) sectors[s]!.add(b);
-      }
+    for (let o = 0; o < STARTS; o++) {
+      const c = COS[o]!;
+      const d = SIN[o]!;
+      if (!covers(c * x + d * y, c * y - d * x)) continue;
+      // Seen at its start, middle or end: the swings that began up to 30 degrees before this place.
+      for (const back of [0, SWING_STEPS / 2, SWING_STEPS]) sectors[(o - back + STARTS) % STARTS]!.add(b);
+    }
   };
   const stride = Math.max(1, Math.floor(SWING_STEP_M / sight.grid.cell_m));
   eachInSlab(sighting, sight, at_m, low_m, high_m, length_m, skip, mark, stride);
   if (stride > 1) eachInSlab(sighting, sight, at_m, low_m, high_m, jaws_m, skip, mark);
   let best: Set<number> | null = null;
   const order = sectors.map((set, s) => ({ set, s })).sort((a, b) => a.set.size - b.set.size || a.s - b.s);
-  for (const { set, s } of order) {
+  for (const { set, s } of order.slice(0, HANDS_TRIED)) {
     if (best !== null && set.size >= best.size) break;
     // The angle is measured in the plane of the sight's first two axes, from the first to the second.
     const [e1, e2, e3] = sight.axes;
-    const turn = quatFromAxisAngle(e3, (s + 0.5) * SWING * handedness(e1, e2, e3));
+    const turn = quatFromAxisAngle(e3, (s * START_STEP + 0.5 * SWING) * handedness(e1, e2, e3));
     const hand = add(add(at_m, scale(rotate(turn, e1), 0.85 * length_m)), scale(out, (low_m + high_m) / 2));
     const reached = handReach(sighting, hand, out, skip);
     const all = new Set([...set, ...reached]);
