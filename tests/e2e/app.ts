@@ -48,8 +48,8 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
       troubles.push(`request to ${url.host}`);
   });
   await page.goto(`${inject('appUrl')}?tier=${tier}${path}`);
-  await page.waitForFunction(() => document.documentElement.dataset['ready'] === 'true', undefined, {
-    timeout: 90000,
+  await page.waitForFunction(() => (window.__drumbench?.stats?.frames ?? 0) > 0, undefined, {
+    timeout: 60000,
   });
   return {
     page,
