@@ -7,6 +7,7 @@ import {
   LoadingNotice,
   PartsList,
   PhoneSheet,
+  preloadPanels,
   type SheetHeight,
   SheetFrame,
   ShotClock,
@@ -89,6 +90,7 @@ export function Shell() {
   const dropping = useFileDrop();
   useAppearance();
   useEscape();
+  useEffect(preloadPanels, []);
   return (
     <div className="shell" data-layout={layout} data-sheet={layout === 'phone' ? height : undefined}>
       <a className="skip" href="#stage">

@@ -12,6 +12,8 @@ import {
 import { type Catalogue, LANGUAGES } from '../../words';
 import { useApp } from './context';
 
+export { LANGUAGES };
+
 /** Loads a language into i18next; English stays as the fallback for missing keys. */
 export async function loadLanguage(language: string): Promise<void> {
   const load = LANGUAGES[language]?.load ?? LANGUAGES['en']!.load;

@@ -26,7 +26,12 @@ export function partName(speech: Speech, machine: Machine, partId: string): stri
   if (part === undefined) return partId;
   const name = kindName(speech, machine, part.kind);
   const ordinal = ordinalOf(machine, partId);
-  return ordinal === '' ? name : `${name} ${ordinal}`;
+  if (ordinal !== '') return `${name} ${ordinal}`;
+  // Of a pair of one kind the id tells the side, or front from rear.
+  const place = /-(left|right|front|rear|upper|lower)$/.exec(partId)?.[1];
+  return place === undefined || part.kind.endsWith(place)
+    ? name
+    : speech.t('part-place', { name, place: speech.t(`place.${place}`) });
 }
 
 /** Name of a unit: its own words, else the name of the one kind it holds, else of its first part. */
@@ -59,7 +64,7 @@ export function sayAbout(speech: Speech, machine: Machine, message: Message): st
     if (parts.length === 0) return id;
     // One of several alike goes by the name of its kind: a list of four numbers helps nobody.
     return inSentence(
-      findUnit(machine, id)?.partIds.length === 1
+      findUnit(machine, id)?.partIds.length === 1 && ordinalOf(machine, parts[0]!) !== ''
         ? kindName(speech, machine, findPart(machine, parts[0]!)!.kind)
         : unitName(speech, machine, id),
     );

@@ -54,22 +54,27 @@ export const ListRow = memo(function ListRow(props: Props) {
         ) : null}
       </td>
       <td role="gridcell" className="cell-name">
-        <span className="row-name">{name}</span>
-        {hidden && <span className="row-note">{speech.t('parts.hidden')}</span>}
-        {row.level === 3 && <span className="row-note mono">{row.partId}</span>}
+        <div>
+          <span className="row-name">{name}</span>
+          {hidden && <span className="row-note">{speech.t('parts.hidden')}</span>}
+          {row.level === 3 && <span className="row-note mono">{row.partId}</span>}
+        </div>
         {row.level === 2 && opens && (
           <button
             type="button"
             className="row-open"
             tabIndex={-1}
-            aria-label={speech.t(open ? 'parts.close-pieces' : 'parts.open-pieces', { name })}
+            aria-label={speech.t(open ? 'parts.close-pieces' : 'parts.open-pieces', {
+              name,
+              count: row.partIds.length,
+            })}
+            title={speech.t(open ? 'parts.fewer' : 'parts.each', { count: row.partIds.length })}
             onClick={(event) => {
               event.stopPropagation();
               props.onOpen(row, !open);
             }}
           >
-            {speech.t(open ? 'parts.fewer' : 'parts.each', { count: row.partIds.length })}
-            <Icon name={open ? 'up' : 'down'} size={12} />
+            <Icon name={open ? 'up' : 'down'} size={14} />
           </button>
         )}
       </td>

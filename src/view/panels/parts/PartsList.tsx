@@ -57,18 +57,21 @@ export function PartsList() {
     [selected, selectedKind],
   );
 
-  // A part selected on the stage is opened up to and brought into sight here.
+  // A part selected on the stage is opened up to here, and becomes the row that Tab leads to.
+  const [followed, setFollowed] = useState(selected);
+  if (selected !== followed) {
+    setFollowed(selected);
+    const family = selectedKind === undefined ? undefined : document?.machine.kinds[selectedKind]?.family;
+    if (family !== undefined && selectedKind !== undefined) {
+      if (closedFamilies.has(family)) setClosedFamilies(flipped(closedFamilies, family));
+      setCurrent(openKinds.has(selectedKind) ? `part:${selected}` : `kind:${selectedKind}`);
+    }
+  }
   useEffect(() => {
-    if (selectedKind === undefined) return;
-    const family = document?.machine.kinds[selectedKind]?.family;
-    setClosedFamilies((closed) =>
-      family !== undefined && closed.has(family) ? flipped(closed, family) : closed,
-    );
-    const row = grid.current?.querySelector<HTMLElement>('[aria-selected="true"]');
-    if (row == null) return;
-    setCurrent(row.dataset['key'] ?? '');
-    row.scrollIntoView?.({ block: 'nearest' });
-  }, [selected, selectedKind, document]);
+    grid.current
+      ?.querySelector<HTMLElement>('[aria-selected="true"]')
+      ?.scrollIntoView?.({ block: 'nearest' });
+  }, [selected]);
 
   const tabStop = rows.some((row) => row.key === current) ? current : (rows[0]?.key ?? '');
 
@@ -176,6 +179,7 @@ export function PartsList() {
             ))}
           </tbody>
         </table>
+        {document === null && <p className="parts-empty faint">{t('parts.waiting')}</p>}
         {document !== null && rows.length === 0 && (
           <div className="parts-empty">
             <p>{t('parts.none-found', { search })}</p>

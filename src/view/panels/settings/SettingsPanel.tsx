@@ -1,7 +1,6 @@
 /** Settings that survive a reload. */
 import type { ReactNode } from 'react';
-import { LANGUAGES } from '../../../words';
-import { loadLanguage, useApp, useCommands, useSpeech } from '../../bind';
+import { LANGUAGES, loadLanguage, useApp, useCommands, useSpeech } from '../../bind';
 import type { Settings } from '../../../store';
 import { Segmented } from '../common/Segmented';
 

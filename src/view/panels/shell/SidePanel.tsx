@@ -5,7 +5,11 @@ import { useApp, useCommands, useSpeech } from '../../bind';
 
 export const PANELS: readonly PanelName[] = ['exciter', 'part', 'machine', 'settings'];
 
-const Content = lazy(() => import('./PanelContent'));
+const fetchPanels = () => import('./PanelContent');
+const Content = lazy(fetchPanels);
+
+/** Fetches the panels ahead of their first opening. */
+export const preloadPanels = (): void => void fetchPanels();
 
 /** A panel, waited for without a word: it is there within a blink of the first paint. */
 export function PanelContent({ panel }: { readonly panel: PanelName }) {

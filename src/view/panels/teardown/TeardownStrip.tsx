@@ -36,9 +36,10 @@ export function TeardownStrip({ tall = false }: { readonly tall?: boolean }) {
   return (
     <section
       className={tall ? 'teardown tall' : 'teardown'}
-      aria-labelledby="teardown-title"
+      aria-label={t('teardown.title')}
       onKeyDown={onKey}
     >
+      <h2 className="visually-hidden">{t('teardown.title')}</h2>
       <div className="teardown-bar">
         <button
           type="button"
@@ -47,7 +48,7 @@ export function TeardownStrip({ tall = false }: { readonly tall?: boolean }) {
           onClick={() => commands.openTeardown(!open)}
         >
           <Icon name="steps" />
-          <span id="teardown-title">{t('teardown.title')}</span>
+          <span>{t('teardown.title')}</span>
           <span className="faint mono small">{t('teardown.count', { steps: steps.length })}</span>
           {!tall && <Icon name={open ? 'down' : 'up'} size={16} />}
         </button>

@@ -20,6 +20,7 @@ export function stepTitle(speech: Speech, machine: Machine, step: Step): string 
   }
   const set = Object.entries(machine.setNames).find(([, ids]) => sameSet(ids, step.unitIds));
   if (set !== undefined && speech.has(`set.${set[0]}.name`)) return t(`set.${set[0]}.name`);
+  if (step.unitIds.length === 1) return unitName(speech, machine, step.unitIds[0]!);
   // Like parts that leave together are counted, not listed one by one.
   const counts = new Map<string, number>();
   for (const id of step.unitIds) {
@@ -76,7 +77,8 @@ export function toolText(speech: Speech, tool: Tool): string {
       : units === 'us'
         ? t('tool.size-us', { size: millimetres, inch: inchFraction(tool.size_m) })
         : millimetres;
-  const base = t(`tool.${tool.kind}`, { size, drive: tool.drive }).trim();
+  const spoken = t(`tool.${tool.kind}`, { size, drive: tool.drive }).trim();
+  const base = spoken.charAt(0).toLocaleUpperCase() + spoken.slice(1);
   return tool.extension_m > 0
     ? t('tool.with-extension', { tool: base, reach: quantity(tool.extension_m, 'length-small', 2) })
     : base;
