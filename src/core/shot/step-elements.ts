@@ -40,8 +40,8 @@ export function createElements(
     step_s: elementStep(tolerance, d, a, layers),
     stiffness_N_m: elementStiffness(tolerance, d, a, layers, mass),
     damping_ratio: dampingRatio(world.restitution),
-    ballSlip: new Float64Array(0),
-    wallSlip: new Float64Array(0),
+    ballSlip: new Float64Array(world.neighbours.partner.length * 3),
+    wallSlip: new Float64Array(world.neighbours.wallPartner.length * 3),
     force: new Float64Array(balls.count * 6),
   };
 }
