@@ -15,6 +15,9 @@ import { DEFAULT_EXCITER } from './state';
 import type { BaffleState, ShotOutcome, ShotSetup, ShotTake } from './shot';
 
 export interface ShotBase {
+  /** The part that is the housing, and all that is welded or shut in with it. */
+  readonly housingPart: string;
+  readonly unitParts: readonly string[];
   readonly basis: ExciterBasis;
   /** The machine as it is, in LOW. */
   readonly own: ShotSetup;
@@ -40,8 +43,12 @@ function workOut(document: MachineDocument): ShotBase | null {
   const { rest } = basis;
   const [x, y] = basis.fixed_kgm;
   const off = without.high.housing_kgm;
+  const inside = machine.parts.filter((p) => p.unit === rest.exciter_part);
+  const housing = inside.find((p) => machine.kinds[p.kind]?.params.builder === 'exciter-housing');
   const base = {
     basis,
+    housingPart: housing?.id ?? '',
+    unitParts: inside.map((p) => p.id),
     fixed_kgm: {
       fitted: basis.fixed_kgm,
       off,
@@ -107,8 +114,10 @@ export function totalMoment(
 /** U of the same charge if it found its level like a liquid, kg m; null where no such level exists for the run. */
 export function levelU_kgm(base: ShotBase, setup: ShotSetup): number | null {
   const { chamber, baffle, shot } = parametersOf(base, setup);
+  // The closed form's LOW is the direction in which the pocket scoops: with a mirrored plate that is the other one.
+  const scoops = (setup.direction === 'low') !== (setup.baffle === 'mirrored');
   const state = exciterState(buildSettledChamber(chamber, baffle), shot, {
-    direction: setup.direction,
+    direction: scoops ? 'low' : 'high',
     speed_rpm: 60,
     fixed_kgm: base.fixed_kgm[setup.baffle],
     vibrating_mass_kg: null,

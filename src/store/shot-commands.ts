@@ -112,10 +112,9 @@ export function createShotCommands(store: AppStore, ports: Ports) {
         requestFrame();
         return;
       }
-      const machine = s.document?.machine;
-      const { exciter_part: housing = '', shot_part: shot = '' } = machine?.operation ?? {};
-      const unit = machine?.parts.find((p) => p.id === housing)?.unit;
-      const inside = machine?.parts.filter((p) => p.unit === unit).map((p) => p.id) ?? [];
+      const from = base();
+      if (from === null) return;
+      const { housingPart, unitParts } = from;
       set({
         open: true,
         before: { hidden: s.hiddenParts, ghosted: s.ghostedParts, isolated: s.isolatedParts },
@@ -123,10 +122,10 @@ export function createShotCommands(store: AppStore, ports: Ports) {
       // The balls stand in for the solid that shows the settled shot elsewhere.
       store.setState({
         spinning: false,
-        isolatedParts: new Set(inside),
-        hiddenParts: new Set([shot ?? '']),
-        ghostedParts: new Set([housing]),
-        cameraWish: { view: 'fit', partId: housing, serial: s.cameraWish.serial + 1 },
+        isolatedParts: new Set(unitParts),
+        hiddenParts: new Set([from.basis.rest.shot_part ?? '']),
+        ghostedParts: new Set([housingPart]),
+        cameraWish: { view: 'fit', partId: housingPart, serial: s.cameraWish.serial + 1 },
       });
       cue();
       void loadOwn();

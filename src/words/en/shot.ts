@@ -47,7 +47,7 @@ const shot = {
   'shot.chart':
     'Chart of the run: share in the pocket {{captured}} at the end, unbalance from {{start}} to {{unbalance}}.',
   'shot.axis-time': 'time, s',
-  'shot.axis-gravity': 'w² r / g at the wall (from 1 on the spin outweighs gravity)',
+  'shot.axis-gravity': 'w² r / g at the wall',
   'shot.critical': 'w² r = g',
   'shot.key-captured': 'share in the pocket, %',
   'shot.key-unbalance': 'unbalance U',
@@ -60,6 +60,8 @@ const shot = {
     'They agree: here the shot runs to the far side and lies against it with a surface that is nearly level, which is what the closed form assumes.',
   'shot.level-coat':
     'The closed form lets the shot find its level like a liquid; real balls jam by friction and freeze as a thin coat round the wall before they get to the far side, so the level value is too high.',
+  'shot.level-run':
+    'The closed form knows nothing of spin-up, gravity or friction: it takes the pocket as filled in the direction that scoops and as empty in the other, and lets the rest find its level like a liquid.',
   'shot.level-below':
     'The closed form lets the shot find its level like a liquid; here the balls froze where they lay, farther out than a level surface would have them.',
 

@@ -10,7 +10,8 @@ export function LevelNote({ run }: { readonly run: ShotRun }) {
   const { U_kgm, level_U_kgm } = run.outcome;
   if (level_U_kgm === null) return null;
   const off = level_U_kgm / U_kgm - 1;
-  const why = Math.abs(off) <= AGREE_WITHIN ? 'agree' : off > 0 ? 'coat' : 'below';
+  const agrees = Math.abs(off) <= AGREE_WITHIN;
+  const why = agrees ? 'agree' : run.experiment !== 'own' ? 'run' : off > 0 ? 'coat' : 'below';
   return (
     <section aria-labelledby="shot-level">
       <h3 id="shot-level">{t('shot.level')}</h3>

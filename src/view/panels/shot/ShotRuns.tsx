@@ -60,9 +60,9 @@ export function ShotRuns() {
                     commands.showRun(run.experiment === 'own' ? null : run.id);
                   }}
                 >
-                  {runName(speech, run)}
+                  <b>{runName(speech, run)}</b>
+                  <small>{setupLine(speech, run.setup)}</small>
                 </button>
-                <small>{setupLine(speech, run.setup)}</small>
               </th>
               <td className="number mono">{quantity(run.outcome.captured, 'share')}</td>
               <td className="number mono">{number(run.outcome.U_kgm, 'unbalance')}</td>

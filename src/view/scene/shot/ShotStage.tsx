@@ -47,13 +47,13 @@ function OpenShot({ link, palette }: Props) {
 
   useEffect(() => {
     // Taken at the moment of drawing, when the parts of this frame stand where they belong.
-    const part = document?.machine.operation.exciter_part ?? '';
+    const part = base?.housingPart ?? '';
     const pose = function (this: Object3D): void {
       const at = link.table?.indexOf.get(part);
       if (link.table !== null && at !== undefined) this.matrixWorld.fromArray(link.table.matrices, 16 * at);
     };
     for (const child of drawn.group.children) child.onBeforeRender = pose;
-  }, [drawn, document, link]);
+  }, [drawn, base, link]);
 
   useEffect(() => {
     drawn.marks.card(new Color(palette.card).convertLinearToSRGB());
