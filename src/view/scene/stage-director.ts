@@ -12,6 +12,7 @@ import { machineView } from './machine/machine-view';
 import { HIDDEN } from './machine/part-table';
 import { writePoses } from './machine/poses';
 import { removalPaths } from './machine/removal-paths';
+import { inkUniforms } from './machine/surface-material';
 import { shotBodies, shotOutlines, shotPlace } from './machine/shot-body';
 import { writeShown } from './machine/visibility';
 import { stageMotion } from './motion/stage-motion';
@@ -218,7 +219,8 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       const tall = 2 * Math.tan((camera.fov * Math.PI) / 360);
       if (link.cut !== null) section.density((tall * lastDistance) / Math.max(1, link.height));
       camera.updateMatrixWorld();
-      view.thin(camera.position, link.height / tall);
+      // A finer pen on a small stage goes with less detail.
+      view.thin(camera.position, (link.height / tall) * inkUniforms.pen.value);
       shadowed = light.update(gl, scene, bounds);
       link.stats.parts = table.shown.reduce((n, s) => n + (s === HIDDEN ? 0 : 1), 0);
       link.stats.capTriangles = section.stats.triangles;

@@ -62,6 +62,7 @@ export function balloonSvg(svg: SVGSVGElement, onChoose: (id: string) => void): 
       for (const b of balloons) {
         const node = nodes.get(b.id) ?? make(b.id);
         const colour = isSelected(b.id) ? look.accent : look.ink;
+        const number = String(numberOf(b.id));
         const d = Math.hypot(b.x - b.bx, b.y - b.by) || 1;
         const ends = {
           x1: b.bx + ((b.x - b.bx) * look.radius) / d,
@@ -88,9 +89,8 @@ export function balloonSvg(svg: SVGSVGElement, onChoose: (id: string) => void): 
           x: b.bx,
           y: b.by + look.radius * 0.06,
           fill: colour,
-          'font-size': look.radius * 0.98,
+          'font-size': look.radius * (number.length > 2 ? 0.82 : 0.98),
         });
-        const number = String(numberOf(b.id));
         if (node.text.textContent !== number) node.text.textContent = number;
       }
     },
