@@ -148,7 +148,7 @@ if (vTint.a > 0.985) {
     + (dot(near.yz, vOwn.yz) / r2) * radial
     + ((near.z * vOwn.y - near.y * vOwn.z) / r2) * vRound;
   normal = normalize(normal + 1.6 * keep * (1.0 - 0.5 * h) * normalize(ball + 1e-6));
-  diffuseColor.rgb *= mix(0.6, 0.25 + 0.75 * h, keep);
+  diffuseColor.rgb *= mix(0.78, 0.42 + 0.58 * h, keep);
 }
 `;
 

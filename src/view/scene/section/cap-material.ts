@@ -51,7 +51,7 @@ void main() {
     vec2 c = vec2(fract(q.x + 0.5 * mod(row, 2.0)) - 0.5, fract(q.y / 0.866) * 0.866 - 0.433);
     float pixel = max(length(vec2(dFdx(q.x), dFdy(q.x))), length(vec2(dFdx(q.y), dFdy(q.y))));
     float edge = abs(length(c) - 0.44) / max(pixel, 1e-6);
-    float line = mix(1.0 - smoothstep(0.3, 1.1, edge), 0.42, smoothstep(0.1, 0.22, pixel));
+    float line = mix(1.0 - smoothstep(0.3, 1.1, edge), 0.42, smoothstep(0.07, 0.15, pixel));
     vec3 ball = mix(vTint, faceColour, 0.35);
     gl_FragColor = vec4(mix(ball, ink, 0.7 * line), 1.0);
     return;
