@@ -17,3 +17,6 @@ export * from './simulation';
 export * from './pocket';
 export * from './packing';
 export * from './readings';
+export * from './recording-format';
+export * from './recorder';
+export * from './recording';
