@@ -101,9 +101,14 @@ function ownWays(sighting: Sighting, index: number): Way[] {
     });
 }
 
-/** A hose bends out of its place: its own shape blocks nothing of its leaving. */
+/**
+ * A hose bends out of its place: its own shape blocks nothing of its leaving. It is laid aside square to the drum
+ * axis, where least stands.
+ */
 function hoseWay(graph: BlockingGraph, body: number): Way {
-  const counts = DIRECTIONS.map((_, d) => straightBlockers(graph, body, d).length);
+  const counts = DIRECTIONS.map((direction, d) =>
+    direction[0] === 0 ? straightBlockers(graph, body, d).length : Infinity,
+  );
   const best = counts.indexOf(Math.min(...counts));
   return {
     body,

@@ -32,12 +32,13 @@ export function findCarrying(machine: Machine, graph: BlockingGraph): Carrying {
     rests.push({ body, on, at_m });
   };
   const extra_N = new Float64Array(graph.bodies.length);
-  const outside = new Map<string, string[]>();
+  const context = new Set(machine.parts.filter((p) => p.context).map((p) => p.unit));
+  const outside = new Set<string>();
   for (const relation of machine.relations) {
     if (relation.type !== 'rests') continue;
     const above = bodiesOf(relation.part);
     const below = bodiesOf(relation.on);
-    if (above.length === 0) outside.set(relation.part, [...(outside.get(relation.part) ?? []), relation.on]);
+    if (above.length === 0 && context.has(relation.part)) outside.add(relation.on);
     const matched = above.length > 1 && above.length === below.length;
     above.forEach((a, i) => {
       for (const b of matched ? [below[i]!] : below) link(a, b, graph.bodies[b]!.centre_m);
@@ -54,7 +55,7 @@ export function findCarrying(machine: Machine, graph: BlockingGraph): Carrying {
   // The rest of the machine leans on what its own weight path meets first.
   const planned = graph.bodies.reduce((sum, b) => sum + b.mass_kg, 0);
   const missing_kg = machine.operation.drum_axle_mass_kg - planned;
-  const meets = [...outside.values()].flat().flatMap(bodiesOf);
+  const meets = [...outside].flatMap(bodiesOf);
   if (missing_kg > 0)
     for (const b of meets) extra_N[b] = extra_N[b]! + (missing_kg * STANDARD_GRAVITY) / meets.length;
   return { rests, extra_N };

@@ -14,6 +14,8 @@ import { buildWorld, type Masses, type Solids } from './world';
 const SPREAD_WANTED = 3;
 const GAP_LEAST_M = 0.02;
 const GAP_MOST_M = 0.12;
+/** A part that nothing drives further out still shows that it is off. */
+const OFFSET_LEAST_M = 0.12;
 /** Share of the thinner neighbour's length that a gap takes. */
 const GAP_SHARE = 0.5;
 /** Share of s in which the groups part; the rest is for what is inside them. */
@@ -73,7 +75,7 @@ function layOut(machine: Machine, plan: Plan, hulls: readonly (Hull | null)[], s
 
   const place = (bundle: Bundle, others: readonly number[], shiftOf: (p: number) => Vec3): Vec3 => {
     const { direction } = bundle;
-    let distance = 0;
+    let distance = OFFSET_LEAST_M;
     for (const p of bundle.parts) {
       const mine = hulls[p];
       if (mine === null || mine === undefined) continue;

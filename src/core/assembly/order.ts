@@ -20,8 +20,11 @@ export function orderMoves(
   const visit = (move: Move): void => {
     if (rank.has(move) || open.has(move)) return;
     open.add(move);
+    // Fasteners wait until what lies over them is off; each comes with the part that it clamps.
+    const late = (u: number): number => (table.graph.bodies[u]!.fastener ? 1 : 0);
     const needed = members(move.needs).sort(
-      (a, b) => reach(table, b, move.direction) - reach(table, a, move.direction) || a - b,
+      (a, b) =>
+        late(a) - late(b) || reach(table, b, move.direction) - reach(table, a, move.direction) || a - b,
     );
     for (const u of needed) {
       const by = takes(u);

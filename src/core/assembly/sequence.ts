@@ -2,10 +2,10 @@
  * A full sequence: everything off the base. Deepest bodies are freed first, each by its own least teardown, so that
  * the work goes to the bottom of one side before it turns to the next.
  */
-import { bitsOf, copyBits, dropBits, hasBit, intersects, members } from './bits';
+import { addBits, bitsOf, copyBits, dropBits, hasBit, intersects, members } from './bits';
 import type { Discovery } from './discover';
 import { leastMoves } from './least';
-import type { Move } from './moves';
+import type { Move, MoveTable } from './moves';
 import { orderMoves } from './order';
 import type { Bits } from './bits';
 
@@ -47,4 +47,41 @@ export function depths(found: Discovery, present: Bits): Int32Array {
     for (const u of members(gone)) if (hasBit(left, u)) depth[u] = round;
     dropBits(left, gone);
   }
+}
+
+/**
+ * Runs together copies of one pattern that follow each other and leave the same way (eight shim packs, ten plugs):
+ * one step of the plan takes them all, none of them in another's way.
+ */
+export function gatherCopies(
+  table: MoveTable,
+  moves: readonly Move[],
+  entryOf: (u: number) => string,
+): Move[] {
+  const out: Move[] = [];
+  for (const move of moves) {
+    const before = out[out.length - 1];
+    const alike =
+      before !== undefined &&
+      move.way !== null &&
+      before.way !== null &&
+      move.way.kind === before.way.kind &&
+      move.direction >= 0 &&
+      move.direction === before.direction &&
+      move.presses === before.presses &&
+      entryOf(move.lead) === entryOf(before.lead) &&
+      !table.graph.bodies[move.lead]!.fastener &&
+      !intersects(move.needs, before.units);
+    if (!alike) {
+      out.push(move);
+      continue;
+    }
+    const units = copyBits(before.units);
+    addBits(units, move.units);
+    const needs = copyBits(before.needs);
+    addBits(needs, move.needs);
+    dropBits(needs, units);
+    out[out.length - 1] = { ...before, units, needs };
+  }
+  return out;
 }

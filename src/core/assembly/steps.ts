@@ -7,7 +7,7 @@ import type { Move, MoveTable } from './moves';
 import { reasonsFor } from './reasons';
 import { toolsOf } from './sizes';
 import type { Leg, Step, Tool } from './types';
-import { DIRECTIONS, type WayLeg } from './way';
+import { DIRECTIONS, type Way, type WayLeg } from './way';
 
 /** Training values where the model names none, seconds. */
 const DEFAULT_TIME_S = { fastener: 30, part: 600, press: 1200 } as const;
@@ -57,14 +57,15 @@ export function makeStep(context: StepContext, move: Move): Step {
   const going = members(move.units).filter((u) => hasBit(present, u));
   const lead = graph.bodies[move.lead]!;
   dropBits(present, move.units);
+  const way = plainestWay(table, present, move);
   const legs = runLegs(
     table,
     present,
     going,
-    move.way?.legs ?? [{ direction: DIRECTIONS[move.direction]!, distance_m: null, pitch_m: null }],
+    way?.legs ?? [{ direction: DIRECTIONS[move.direction]!, distance_m: null, pitch_m: null }],
   );
   const partLegs: Record<string, readonly Leg[]> = {};
-  for (const [part, own] of move.way?.partLegs ?? [])
+  for (const [part, own] of way?.partLegs ?? [])
     partLegs[machine.parts[part]!.id] = runLegs(table, present, going, own);
   const units = machine.units.filter((u) => going.some((g) => graph.bodies[g]!.unitIds.includes(u.id)));
   const mass_kg = going.reduce((sum, u) => sum + graph.bodies[u]!.mass_kg, 0);
@@ -73,7 +74,7 @@ export function makeStep(context: StepContext, move: Move): Step {
   if (group !== null) tools.push(...toolsOf(group, extensionFor(table, present, move)));
   else if (lead.hose) tools.push({ kind: 'spanner', size_m: 0, drive: '', extension_m: 0 });
   if (move.presses) tools.push({ kind: 'press', size_m: 0, drive: '', extension_m: 0 });
-  if (group === null && mass_kg > LIFT_BY_HAND_KG)
+  if (group === null && liftMass_kg(table, going, move.way === null) > LIFT_BY_HAND_KG)
     tools.push({ kind: 'lifting-gear', size_m: 0, drive: '', extension_m: 0 });
   if (tools.length === 0) tools.push({ kind: 'hand', size_m: 0, drive: '', extension_m: 0 });
   const why = reasonsFor(table, move, later);
@@ -93,6 +94,19 @@ export function makeStep(context: StepContext, move: Move): Step {
     supports: [],
     time_s: moveTime_s(machine, table, move),
   };
+}
+
+/** What one lift takes: the whole of a subassembly, else one body at a time. */
+export function liftMass_kg(table: MoveTable, going: readonly number[], together: boolean): number {
+  const masses = going.map((u) => table.graph.bodies[u]!.mass_kg);
+  return together ? masses.reduce((sum, m) => sum + m, 0) : Math.max(...masses);
+}
+
+/** Of a fastener's ways the first, most direct one that is free by now; other moves keep theirs. */
+function plainestWay(table: MoveTable, present: Bits, move: Move): Way | null {
+  if (move.way?.kind !== 'fastener') return move.way;
+  const free = table.graph.ways[move.lead]!.find((w) => w.blockers.every((b) => !hasBit(present, b.body)));
+  return free ?? move.way;
 }
 
 /** Gives each open leg the distance that takes the bodies clear of all that remain. */

@@ -13,8 +13,8 @@ import type { Step, Support } from './types';
 const SLING_KG = 25;
 /** Slope that a chock must hold on level ground of a yard (common practice, no source). */
 const CHOCK_SLOPE = 0.02;
-/** Loads below this need no support step. */
-const LEAST_FORCE_N = SLING_KG * STANDARD_GRAVITY;
+/** Loads below these need no support step of their own: a rotor's end, and a part of the frame (it is slung). */
+const LEAST_FORCE_N = { 'guide-bar': SLING_KG * STANDARD_GRAVITY, crib: 1000 } as const;
 
 /** Puts support steps before the steps that need them; indices are renumbered by the caller. */
 export function withSupports(machine: Machine, graph: BlockingGraph, steps: readonly Step[]): Step[] {
@@ -51,7 +51,7 @@ export function withSupports(machine: Machine, graph: BlockingGraph, steps: read
       // What leaves soon hangs on its sling; the frame and the rotor stay and need something under them.
       if (movesWith(holder) !== 'frame' && movesWith(holder) !== 'exciter') continue;
       const support = holdUp(carrying, graph, present, lost, holder, movesWith(holder), undone);
-      if (support === null || support.force_N < LEAST_FORCE_N) continue;
+      if (support === null) continue;
       held.add(holder);
       supports.push(support);
     }
@@ -151,6 +151,7 @@ function holdUp(
   const at_m = holder === lost.body ? lost.at_m : graph.bodies[holder]!.centre_m;
   const force_N = kept.length === 0 ? load.force_N : reaction_N(load.force_N, load.at_m, at_m, kept[0]!.at_m);
   const kind = movesWith === 'exciter' ? 'guide-bar' : 'crib';
+  if (force_N < LEAST_FORCE_N[kind]) return null;
   return {
     kind,
     what: graph.bodies[holder]!.id,
@@ -206,16 +207,17 @@ function slings(
   gone: ReadonlySet<number>,
   lifts: ReadonlyMap<number, Step>,
 ): Support[] {
-  const last = (part: number): boolean =>
+  const inLift = (u: number, lift: Step): boolean => lifts.get(u) === lift;
+  const loose = (lift: Step): boolean =>
     graph.joints
-      .filter((j) => j.kind === 'clamped' && j.from === part)
-      .every((j) => gone.has(j.to) || going.includes(j.to) || lifts.get(j.to) === lifts.get(part));
+      .filter((j) => j.kind === 'clamped' && inLift(j.from, lift))
+      .every((j) => gone.has(j.to) || going.includes(j.to) || inLift(j.to, lift));
   const lifted = new Set<Step>();
   for (const u of going.filter((g) => graph.bodies[g]!.fastener))
     for (const joint of graph.joints.filter((j) => j.kind === 'holds' && j.from === u)) {
       const lift = lifts.get(joint.to);
       if (lift === undefined || gone.has(joint.to) || going.includes(joint.to)) continue;
-      if (lift.mass_kg > SLING_KG && last(joint.to)) lifted.add(lift);
+      if (lift.tools.some((t) => t.kind === 'lifting-gear') && loose(lift)) lifted.add(lift);
     }
   return [...lifted].map((lift) => sling(graph, lift, step));
 }
