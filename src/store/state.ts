@@ -35,7 +35,7 @@ export interface ExciterSettings {
 
 export interface SectionState {
   readonly on: boolean;
-  /** Normal of the cutting plane in the machine's axes; the side of +normal is cut away. */
+  /** Normal of the cutting plane in the machine's axes; the side that faces the reader is cut away. */
   readonly axis: SectionAxis;
   readonly offset_m: number;
 }
