@@ -1,4 +1,5 @@
 /** The run of the loose shot with a machine's own numbers: the one that ships with it. */
+import { hashText } from '../../src/core/kernel';
 import type { Machine } from '../../src/core/machine';
 import { DEFAULT_RUN, type Direction, type ShotParameters } from '../../src/core/shot';
 
@@ -25,3 +26,9 @@ export function ownRun(machine: Machine, direction: Direction): ShotParameters {
     friction: { ball: operation.friction, wall: operation.friction },
   };
 }
+
+/** Tells whether a fit was made for this chamber, baffle and kind of shot. */
+export const geometryHash = ({ chamber, baffle, shot }: ShotParameters): string => {
+  const { ball_diameter_m, density_kg_m3, packing, size_spread } = shot;
+  return hashText(JSON.stringify([chamber, baffle, ball_diameter_m, density_kg_m3, packing, size_spread]));
+};

@@ -20,3 +20,4 @@ export * from './readings';
 export * from './recording-format';
 export * from './recorder';
 export * from './recording';
+export * from './settled-fit';
