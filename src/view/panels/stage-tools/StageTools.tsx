@@ -53,7 +53,12 @@ function Menu(props: {
   const box = useRef<HTMLDetailsElement>(null);
   useEffect(() => {
     const leave = (event: Event): void => {
-      if (box.current !== null && !box.current.contains(event.target as Node)) box.current.open = false;
+      const menu = box.current;
+      const target = event.target as Node;
+      // A press on a word of the menu moves the focus to the stage around it: that is no leaving.
+      if (menu === null || !menu.open || menu.contains(target) || target.contains(menu)) return;
+      // After the event: Chromium does not survive a fold in the middle of a change of focus.
+      setTimeout(() => (menu.open = false));
     };
     document.addEventListener('pointerdown', leave);
     document.addEventListener('focusin', leave);
