@@ -38,7 +38,7 @@ export const ARROWS = {
   'core/records': core('kernel', 'quiz', 'lessons', 'jobs'),
   'core/classroom': core('kernel', 'quiz', 'records'),
   store: allCore,
-  'edge/content': core('kernel', 'machine', 'document', 'lessons', 'quiz', 'jobs', 'faults', 'studies'),
+  'edge/content': core('kernel', 'machine', 'document', 'shot', 'lessons', 'quiz', 'jobs', 'faults', 'studies'),
   'edge/worker': core(
     'kernel',
     'machine',

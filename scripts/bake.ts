@@ -1,5 +1,5 @@
-/** Prepares every machine of models/ for the app: public/baked/<machine>.bin, and its files as one, for the drop zone. */
-import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+/** Prepares every machine of models/ for the app: public/baked/<machine>.bin, and beside it its recordings of the shot. */
+import { cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { encodeDocument, prepareMachine } from '../src/core/document';
 import { loadSolidKernel } from '../src/core/geometry';
@@ -28,6 +28,8 @@ for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).
   }
   const bytes = encodeDocument(prepared.value);
   writeFileSync(join(out, `${folder.name}.bin`), bytes);
+  const recordings = join(root, 'models', folder.name, 'recordings');
+  if (existsSync(recordings)) cpSync(recordings, join(out, folder.name), { recursive: true });
   const { machine, teardown } = prepared.value;
   console.log(
     `${folder.name}: ${Object.keys(machine.kinds).length} kinds, ${machine.parts.length} parts, ${teardown.steps.length} steps, ${(bytes.length / 1e6).toFixed(1)} MB`,

@@ -1,5 +1,5 @@
 /** Hands the ports of the world to the store's commands. */
-import { loadShipped } from '../edge/content';
+import { loadRecordings, loadShipped } from '../edge/content';
 import { keep } from '../edge/storage';
 import { importFiles, runShot } from '../edge/worker';
 import { appStore, createCommands } from '../store';
@@ -8,6 +8,6 @@ export const store = appStore;
 export const commands = createCommands(appStore, {
   loadShipped,
   importFiles,
-  shot: { loadRecordings: () => Promise.resolve(null), run: runShot },
+  shot: { loadRecordings, run: runShot },
   keep,
 });

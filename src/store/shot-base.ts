@@ -92,13 +92,28 @@ export function parametersOf(base: ShotBase, setup: ShotSetup): ShotParameters {
     ...DEFAULT_RUN,
     chamber: basis.chamber,
     baffle: baffle[setup.baffle],
-    shot: { ...shot, mass_kg: massOfFill(basis.chamber, shot, setup.fill) },
+    // The machine's own charge to the last bit, so that its run is that of its recording.
+    shot:
+      setup.fill === base.own.fill ? shot : { ...shot, mass_kg: massOfFill(basis.chamber, shot, setup.fill) },
     direction: setup.direction,
     spin_up: { kind: setup.spinUp, frequency_Hz: rest.frequency_high_Hz, time_s: setup.spinUpTime_s },
     friction: { ball: setup.friction, wall: setup.friction },
     gravity: setup.gravity,
     seed: setup.seed,
   };
+}
+
+/** Whether a recording is of the machine as built: every number alike but the seed. */
+export const isOwnRun = (base: ShotBase, parameters: ShotParameters): boolean =>
+  alike(
+    parameters,
+    parametersOf(base, { ...base.own, direction: parameters.direction, seed: parameters.seed }),
+  );
+
+function alike(a: unknown, b: unknown): boolean {
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return a === b;
+  const keys = Object.keys({ ...a, ...b }) as (keyof typeof a)[];
+  return keys.every((key) => alike(a[key], (b as typeof a)[key]));
 }
 
 /** U of shot and housing together for what was read off the balls, kg m, with its parts in the body frame. */

@@ -12,7 +12,7 @@ import {
   type ShotState,
   type ShotTake,
 } from './shot';
-import { outcomeOf, parametersOf, shotBase, type ShotBase } from './shot-base';
+import { isOwnRun, outcomeOf, parametersOf, shotBase, type ShotBase } from './shot-base';
 import { showShot, shotTransient } from './shot-transient';
 import { selectShownRun } from './shot-selectors';
 import type { AppStore } from './store';
@@ -69,7 +69,8 @@ export function createShotCommands(store: AppStore, ports: Ports) {
     try {
       const takes = await ports.shot.loadRecordings(document.machine.id);
       if (get().document !== document) return;
-      if (takes === null) {
+      // A machine of the same name with other numbers is another machine.
+      if (takes === null || !isOwnRun(from, takes.high.parameters) || !isOwnRun(from, takes.low.parameters)) {
         set({ loading: 'none-shipped' });
         return;
       }
@@ -108,6 +109,7 @@ export function createShotCommands(store: AppStore, ports: Ports) {
             hiddenParts: before.hidden,
             ghostedParts: before.ghosted,
             isolatedParts: before.isolated,
+            cameraWish: { view: 'home', partId: null, serial: s.cameraWish.serial + 1 },
           });
         requestFrame();
         return;

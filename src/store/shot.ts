@@ -1,17 +1,9 @@
 /** Slow state of "watch the shot": what is shown and how, the run that is set up, and the runs made so far. */
-import type { Direction, Readings, ShotParameters } from '../core/shot';
+import type { Direction, Recording } from '../core/shot';
 import type { Fault } from '../core/kernel';
 
-/** A run that can be looked at: a recording, seekable. Numbers in the body frame of the housing. */
-export interface ShotTake {
-  readonly parameters: ShotParameters;
-  readonly count: number;
-  readonly duration_s: number;
-  /** What was read off the balls, in order of time. */
-  readonly readings: readonly Readings[];
-  /** Writes x, y, z and radius of every ball at a time (m) and returns the array. */
-  placeAt(time_s: number, out: Float32Array): void;
-}
+/** A run that can be looked at, at any time of it. */
+export type ShotTake = Recording;
 
 export type BaffleState = 'fitted' | 'mirrored' | 'off';
 export type SpinUpKind = 'quadratic' | 'linear';

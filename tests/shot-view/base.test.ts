@@ -5,6 +5,7 @@ import { fillOf } from '../../src/core/shot';
 import { exciterStudy } from '../../src/core/studies';
 import {
   DEFAULT_EXCITER,
+  isOwnRun,
   levelU_kgm,
   parametersOf,
   shotBase,
@@ -27,6 +28,13 @@ describe('base of a machine', () => {
     expect(fillOf(p.chamber, p.shot)).toBeCloseTo(base.own.fill, 12);
     expect(p.spin_up).toEqual({ kind: 'quadratic', frequency_Hz: 30, time_s: 4 });
     expect(p.baffle).toEqual(base.basis.baffle);
+  });
+
+  it('knows a recording of the machine as built from one of another', () => {
+    const own = parametersOf(base, { ...base.own, direction: 'high', seed: 9 });
+    expect(isOwnRun(base, own)).toBe(true);
+    expect(isOwnRun(base, { ...own, baffle: null })).toBe(false);
+    expect(isOwnRun(base, { ...own, shot: { ...own.shot, mass_kg: 60 } })).toBe(false);
   });
 
   it('takes the plate’s moment off, and mirrors it about the body’s x axis', () => {

@@ -3,8 +3,16 @@ import type { MachineDocument } from '../../src/core/document';
 import { buildKind, kindMasses, loadSolidKernel, toMeshData } from '../../src/core/geometry';
 import { ok, type Result } from '../../src/core/kernel';
 import { expandMachine } from '../../src/core/machine';
-import { driveOf, pocketOf, readShot, setBall, createBalls, type ShotParameters } from '../../src/core/shot';
-import { seekable } from '../../src/edge/worker/shot-client';
+import {
+  createBalls,
+  createRecorder,
+  driveOf,
+  openRecording,
+  pocketOf,
+  readShot,
+  setBall,
+  type ShotParameters,
+} from '../../src/core/shot';
 import type { Ports, ShotTake } from '../../src/store';
 
 const steel = { item: 1, material: 'steel', finish: 'plain', family: 'exciter' } as const;
@@ -114,18 +122,15 @@ export function stillTake(parameters: ShotParameters, arm_m = 0.1): ShotTake {
   for (let i = 0; i < 3; i++) setBall(balls, i, [arm_m, 0.001 * i, 0.01 * i], 0.006, 0.007);
   const turning = { angle_rad: 0, speed_rad_s: 0, acceleration_rad_s2: 0 };
   const times = [0, 0.5, 1];
-  const readings = times.map((time_s) => {
+  const recorder = createRecorder(parameters, balls);
+  for (const time_s of times) {
     driveOf(parameters)(time_s, turning);
-    return readShot(parameters, pocketOf(parameters.chamber, parameters.baffle), balls, turning, time_s);
-  });
-  const place = [0, 1, 2].flatMap((i) => [arm_m, 0.001 * i, 0.01 * i]);
-  return seekable({
-    parameters,
-    count: 3,
-    radii_m: Float32Array.from([0.006, 0.006, 0.006]),
-    places_m: Float32Array.from([...place, ...place, ...place]),
-    readings,
-  });
+    const pocket = pocketOf(parameters.chamber, parameters.baffle);
+    recorder.add(balls, readShot(parameters, pocket, balls, turning, time_s));
+  }
+  const opened = openRecording(recorder.finish());
+  if (!opened.ok) throw new Error(JSON.stringify(opened.faults));
+  return opened.value;
 }
 
 /** A worker that answers with `stillTake` when told to, and remembers what it was asked. */

@@ -1,1 +1,2 @@
 export * from './shipped';
+export * from './recordings';

@@ -137,7 +137,7 @@ const shot = {
     'Half the charge, though it lies farther out: the drum has lost much of its shake.',
   'shot.why-baffle-off-low': 'Nothing holds the shot back: both directions are alike, and LOW is gone.',
   'shot.why-baffle-off-high':
-    'In this direction the plate held nothing anyway; only its own steel is missing.',
+    'In this direction the plate held nothing, but its own steel worked with the heavy side and its back swept the shot there; both are missing.',
   'shot.why-baffle-mirrored-low':
     'The pocket now opens the other way: HIGH and LOW have changed places at the lever.',
   'shot.why-baffle-mirrored-high':
@@ -145,7 +145,7 @@ const shot = {
   'shot.why-no-gravity-low':
     'Without weight nothing is poured into the pocket; only what the plate runs into as it starts to turn is caught.',
   'shot.why-no-gravity-high':
-    'Without weight the shot lags behind as the housing turns under it, and the plate catches some.',
+    'Without weight a little ends up in the pocket, but most of the shot still runs to the heavy side.',
   'shot.why-sticky-low':
     'Scooping does not need slippery balls: the share held hardly changes. What changes is the coat on the wall.',
   'shot.why-sticky-high':

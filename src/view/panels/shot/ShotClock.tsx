@@ -29,6 +29,8 @@ export function ShotClock() {
     const tick = (now: number): void => {
       frame = requestAnimationFrame(tick);
       const { shot, settings } = store.getState();
+      // Stopped since the last frame; React is told later than the store.
+      if (!shot.playing) return;
       // A page that was out of sight does not jump.
       due += Math.min(0.25, (now - last) / 1000);
       last = now;

@@ -12,6 +12,9 @@ export interface Plate {
 
 export function plate(): Plate {
   const material = new MeshStandardMaterial({ color: '#7A8187', roughness: 0.5, metalness: 0.7 });
+  // The ghost of the machine's own plate has the same faces: it lies on top.
+  material.polygonOffset = true;
+  material.polygonOffsetFactor = material.polygonOffsetUnits = 1;
   const mesh = new Mesh(new BufferGeometry(), material);
   mesh.name = 'baffle of the run';
   mesh.frustumCulled = false;
