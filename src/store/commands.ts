@@ -134,6 +134,7 @@ export function createCommands(store: AppStore, ports: Ports) {
     back(): void {
       const s = get();
       if (s.sheet !== 'none') set({ sheet: 'none' });
+      else if (s.shot.open) this.watchShot(false);
       else if (s.teardown.playing) set({ teardown: { ...s.teardown, playing: false } });
       else if (s.isolatedParts !== null) set({ isolatedParts: null });
       else if (s.selectedPart !== null) set({ selectedPart: null });

@@ -242,6 +242,9 @@ export function createShotCommands(store: AppStore, ports: Ports) {
       store.setState({ shot: INITIAL_SHOT });
     } else if (now.exciter.direction !== before.exciter.direction && now.shot.open) commands.showRun(null);
     else if (now.spinning && !before.spinning && now.shot.open) commands.watchShot(false);
+    // Whoever shows the whole machine again has done with looking into the exciter.
+    else if (now.shot.open && now.isolatedParts === null && before.isolatedParts !== null)
+      set({ open: false, playing: false, before: null });
   });
   return commands;
 }

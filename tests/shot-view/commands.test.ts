@@ -72,6 +72,17 @@ describe('watching the shot', () => {
     expect(shot().playing).toBe(false);
   });
 
+  it('ends with Escape, and when everything is shown again', async () => {
+    const { store, commands, shot } = await bench();
+    commands.back();
+    expect(shot().open).toBe(false);
+    expect(store.getState().isolatedParts).toBeNull();
+    commands.watchShot(true);
+    commands.showAll();
+    expect(shot()).toMatchObject({ open: false, before: null });
+    expect(store.getState().hiddenParts.size).toBe(0);
+  });
+
   it('says when no recording ships, and can run both ways itself', async () => {
     const worker = fakeWorker();
     const store = createAppStore({ document });
