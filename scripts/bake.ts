@@ -1,6 +1,7 @@
 /** Prepares every machine of models/ for the app: public/baked/<machine>.bin, and beside it its recordings of the shot. */
 import { cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { stringify } from 'yaml';
 import { encodeDocument, prepareMachine } from '../src/core/document';
 import { loadSolidKernel } from '../src/core/geometry';
 import { hashText } from '../src/core/kernel';
@@ -28,6 +29,11 @@ for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).
   }
   const bytes = encodeDocument(prepared.value);
   writeFileSync(join(out, `${folder.name}.bin`), bytes);
+  if (parsed.ok)
+    writeFileSync(
+      join(out, `${folder.name}.yaml`),
+      stringify(parsed.value.file, { aliasDuplicateObjects: false }),
+    );
   const recordings = join(root, 'models', folder.name, 'recordings');
   if (existsSync(recordings)) cpSync(recordings, join(out, folder.name), { recursive: true });
   const { machine, teardown } = prepared.value;

@@ -39,18 +39,19 @@ describe('dropping machine files', () => {
     await app.close();
   });
 
-  it('takes a sound machine and puts it on the stage', async () => {
+  it('takes the saved training roller, changed by a person, and puts it on the stage', async () => {
     const app = await openApp();
     const { page } = app;
     await page.getByRole('tab', { name: 'Machine' }).click();
-    const renamed = files().map((file) =>
-      file.name === 'machine.yaml'
-        ? {
-            ...file,
-            buffer: Buffer.from(file.buffer.toString().replace('name: Alder One', 'name: Alder One B')),
-          }
-        : file,
-    );
+    const saving = page.waitForEvent('download');
+    await page.getByRole('link', { name: /^Save the training roller/ }).click();
+    const saved = readFileSync(await (await saving).path(), 'utf8');
+    expect(saved).toContain('name: Alder One');
+    const renamed = {
+      name: 'mine.yaml',
+      mimeType: 'text/yaml',
+      buffer: Buffer.from(saved.replace('name: Alder One', 'name: Alder One B')),
+    };
     await page.locator('input[type=file]').setInputFiles(renamed);
     await page.waitForFunction(
       () => document.querySelector('h1')?.textContent?.includes('Alder One B') === true,

@@ -193,6 +193,8 @@ function merge(reads: readonly Read[], faults: Fault[]): { file: MachineFile; lo
 /** A machine together with the way back to its files, for faults that only show once solids are built. */
 export interface SourcedMachine {
   readonly machine: Machine;
+  /** The files as one, validated: what `yaml` writes of it is a machine file again. */
+  readonly file: CompleteMachineFile;
   /** File, line and path of an entry by its id (of `parts`, `groups`, `kinds`) or its number (of `relations`). */
   readonly where: (
     section: 'parts' | 'groups' | 'kinds' | 'relations',
@@ -235,5 +237,5 @@ export function parseMachine(files: readonly SourceFile[]): Result<SourcedMachin
       typeof id === 'string' && section !== 'kinds' && section !== 'relations' ? numberOf(section, id) : id,
       ...rest,
     );
-  return ok({ machine: expandMachine(complete), where });
+  return ok({ machine: expandMachine(complete), file: complete, where });
 }

@@ -301,6 +301,7 @@ const ui = {
   'import.choose': 'Choose machine files',
   'import.hint':
     'YAML files of one machine, all together; or drop them anywhere on this page. They are read on this device only.',
+  'import.sample': 'Save the training roller as one file, to start your own from',
   'import.drop-here': 'Drop the machine files',
   'import.accepted': '{{file}}: on the stage',
   'import.refused': '{{file}}: {{count}} faults',

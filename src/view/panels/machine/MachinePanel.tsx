@@ -79,6 +79,11 @@ export function MachinePanel() {
         </>
       )}
       <DropZone />
+      <p>
+        <a className="link" href="./baked/alder-one.yaml" download="alder-one.yaml">
+          {t('import.sample')}
+        </a>
+      </p>
       {document !== null && (
         <details className="sources">
           <summary>{t('machine.sources')}</summary>
