@@ -68,10 +68,22 @@ export function anyInside(
     const b = solid.bounds;
     if (x < b[0]! || x > b[1]! || y < b[2]! || y > b[3]! || z < b[4]! || z > b[5]!) continue;
     asked++;
-    if (solid.isInside(x, y, z)) return { hit: true, asked };
+    if (solid.isInside(x, y, z) && isDeep(solid, x, y, z)) return { hit: true, asked };
   }
   return { hit: false, asked };
 }
+
+/** Depth on all sides below which a point near another's surface is facet against facet, metres. */
+const DEEP_M = 0.0004;
+
+/** Whether a point inside is so on all sides: near an edge it may lie inside by a facet's chord alone. */
+const isDeep = (solid: InsideTest, x: number, y: number, z: number): boolean =>
+  solid.isInside(x + DEEP_M, y, z) &&
+  solid.isInside(x - DEEP_M, y, z) &&
+  solid.isInside(x, y + DEEP_M, z) &&
+  solid.isInside(x, y - DEEP_M, z) &&
+  solid.isInside(x, y, z + DEEP_M) &&
+  solid.isInside(x, y, z - DEEP_M);
 
 /** Points spread over a mesh in proportion to area, each with its inward normal. */
 export function sampleSurface(

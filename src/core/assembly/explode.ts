@@ -38,6 +38,8 @@ interface Bundle {
   readonly bench: boolean;
   readonly parts: readonly number[];
   readonly direction: Vec3;
+  /** Shift of the legs before the last where these run another way (out of a hole, then aside). */
+  readonly before: Vec3;
 }
 
 function bundlesOf(machine: Machine, plan: Plan): Bundle[] {
@@ -46,11 +48,11 @@ function bundlesOf(machine: Machine, plan: Plan): Bundle[] {
   return plan.steps.flatMap((step) => {
     if (step.kind !== 'remove' && step.kind !== 'bench') return [];
     const parts = step.unitIds.flatMap((id) => partsOf.get(id) ?? []);
-    const byDirection = new Map<string, { direction: Vec3; parts: number[] }>();
+    const byDirection = new Map<string, { direction: Vec3; before: Vec3; parts: number[] }>();
     for (const part of parts) {
-      const direction = leavingDirection(step, machine.parts[part]!.id);
-      const key = direction.map((x) => x.toFixed(3)).join();
-      const known = byDirection.get(key) ?? { direction, parts: [] };
+      const { direction, before } = leaving(step, machine.parts[part]!.id);
+      const key = [...direction, ...before].map((x) => x.toFixed(3)).join();
+      const known = byDirection.get(key) ?? { direction, before, parts: [] };
       known.parts.push(part);
       byDirection.set(key, known);
     }
@@ -58,9 +60,15 @@ function bundlesOf(machine: Machine, plan: Plan): Bundle[] {
   });
 }
 
-function leavingDirection(step: Step, partId: string): Vec3 {
+/** Direction of a part's last leg, and the shift of those before it that run another way. */
+function leaving(step: Step, partId: string): { direction: Vec3; before: Vec3 } {
   const legs = step.partLegs[partId] ?? step.legs;
-  return legs[legs.length - 1]?.direction ?? [1, 0, 0];
+  const direction = legs[legs.length - 1]?.direction ?? [1, 0, 0];
+  const before = legs
+    .slice(0, -1)
+    .filter((leg) => !parallel(leg.direction, direction))
+    .reduce<Vec3>((sum, leg) => add(sum, scale(leg.direction, leg.distance_m)), ZERO);
+  return { direction, before };
 }
 
 /** Shifts by bundle: from the last step back to the first, each just far enough beyond what lies in its lane. */
@@ -98,7 +106,7 @@ function layOut(machine: Machine, plan: Plan, hulls: readonly (Hull | null)[], s
         distance = Math.max(distance, its[1] + itsShift - (own[0] + ownShift) + gap);
       }
     }
-    return scale(direction, distance);
+    return add(bundle.before, scale(direction, distance));
   };
 
   // Bench steps from the innermost subassembly outwards: a later bench step of the same parts is deeper inside.
@@ -150,7 +158,11 @@ function finish(
   const windows = new Float32Array(partCount * 4);
   const phases = phasesOf(plan, laidDown, hulls);
   const phaseCount = Math.max(1, ...phases.map((p) => p + 1));
-  const hasInner = laidDown.some((l) => plan.steps[l.step]?.kind === 'bench');
+  const hasInner = laidDown.some(
+    ({ step, parts }) =>
+      plan.steps[step]?.kind === 'bench' ||
+      parts.some((p) => leaving(plan.steps[step]!, machine.parts[p]!.id).before !== ZERO),
+  );
   const until = hasInner ? GROUPS_UNTIL : 1;
   for (let p = 0; p < partCount; p++) windows.set([0, until, until, 1], p * 4);
   laidDown.forEach(({ step, parts, offset_m }, i) => {
@@ -158,6 +170,13 @@ function finish(
     const into = bench ? innerOffsets : groupOffsets;
     for (const p of parts) {
       for (let k = 0; k < 3; k++) into[p * 3 + k] = into[p * 3 + k]! + offset_m[k]!;
+      const { before } = leaving(plan.steps[step]!, machine.parts[p]!.id);
+      if (!bench && before !== ZERO)
+        // Out of its hole first, aside when all else has parted.
+        for (let k = 0; k < 3; k++) {
+          groupOffsets[p * 3 + k] = groupOffsets[p * 3 + k]! - offset_m[k]! + before[k]!;
+          innerOffsets[p * 3 + k] = innerOffsets[p * 3 + k]! + offset_m[k]! - before[k]!;
+        }
       if (!bench)
         windows.set([(until * phases[i]!) / phaseCount, (until * (phases[i]! + 1)) / phaseCount], p * 4);
     }

@@ -96,6 +96,7 @@ function singleMove(table: BareTable, body: number, way: Way, pressing: boolean)
   if (whole && way.direction >= 0)
     for (const seal of members(carried[body]!)) addBits(needs, blocked[way.direction]![seal]!);
   dropBits(needs, units);
+  dropCarried(carried, needs);
   return { units, lead: body, way, direction: way.direction, needs, presses };
 }
 
@@ -133,7 +134,13 @@ export function needsTogether(table: MoveTable, units: Bits, direction: number):
     for (const joint of table.jointsOf[u]!) setBit(needs, joint.to);
   }
   dropBits(needs, units);
+  dropCarried(table.carried, needs);
   return needs;
+}
+
+/** A seal need not be named beside the part that carries it: it is gone when that is. */
+function dropCarried(carried: readonly Bits[], needs: Bits): void {
+  for (const u of members(needs)) dropBits(needs, carried[u]!);
 }
 
 /** Whether several may move together: no fluid boundary or hose inside that must be dealt with first. */

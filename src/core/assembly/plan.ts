@@ -1,7 +1,7 @@
 /** Plans: the whole teardown, or the least that frees a target. */
 import { message } from '../kernel';
 import type { Machine } from '../machine';
-import { bitsOf, copyBits, hasBit, members } from './bits';
+import { bitsOf, copyBits, hasBit, intersects, members } from './bits';
 import { baseOf, discoverMoves } from './discover';
 import { buildGraph } from './build-graph';
 import type { BlockingGraph } from './graph';
@@ -163,8 +163,10 @@ function writeSteps(
   const write = (list: readonly Move[], from: Bits, onBench: boolean): Step[] => {
     const gathered = gatherCopies(table, list, entryOf);
     const present = copyBits(from);
-    return gathered.map((move, i) =>
-      makeStep({ machine, table, present, bench: onBench, later: gathered.slice(i + 1) }, move),
+    return gathered.flatMap((move, i) =>
+      intersects(move.units, present)
+        ? [makeStep({ machine, table, present, bench: onBench, later: gathered.slice(i + 1) }, move)]
+        : [],
     );
   };
   const steps = [

@@ -93,10 +93,7 @@ function pathTo(step: Step, partId: string, offset: Vec3): Piece[] {
     const last = i === legs.length - 1;
     // A leg along the way to the lay-out place never overshoots it.
     const along = dot(left, leg.direction);
-    const own = Math.min(
-      leg.distance_m,
-      last || legs[i + 1]?.direction === leg.direction ? Math.max(along, 0) : leg.distance_m,
-    );
+    const own = Math.min(leg.distance_m, Math.max(along, 0));
     const move = last ? left : scale(leg.direction, own);
     const distance = length(move);
     if (distance === 0) return;
