@@ -172,7 +172,21 @@ const shot = {
   'shot.clear': 'Clear my runs',
 
   'shot.notice':
-    'A picture to learn from, not a measurement: a slice of the chamber 60 mm deep that repeats along the length, round steel balls of 12 mm with 10 % spread, plain friction, no oil and no wear. Runs stop at 6 Hz, because above about ten times gravity all forces grow alike and nothing moves any more; U is scaled from the slice to the full charge. Never use it to fill a real exciter.',
+    'A picture to learn from, not a measurement: a slice of the chamber {{depth}} deep that repeats along the length, round steel balls of {{ball}} with {{spread}} spread, plain friction, no oil and no wear. Runs stop at {{stop}}, because above about ten times gravity all forces grow alike and nothing moves any more; U is scaled from the slice to the full charge. Never use it to fill a real exciter.',
+
+  'expected.ballCount': 'from {{low}} to {{high}} balls',
+  'expected.hashOfParameters': 'the fingerprint of its own parameters',
+  'expected.notNegative': 'a number not below 0',
+  'expected.plusOrMinusOne': '1 or -1',
+  'expected.positive': 'a number above 0',
+  'expected.reachedFrequency': 'a frequency that the spin-up reaches',
+  'expected.recording': 'a recording of the shot',
+  'expected.recordingVersion': 'a recording of a version this program reads',
+  'expected.rising': 'times that rise',
+  'expected.tableFromZero': 'a table of two rows or more that starts at 0 s',
+  'expected.twoOrThree': '2 or 3',
+  'expected.whole': 'a whole number',
+  'expected.wholeFile': 'the whole file',
 } as const satisfies Readonly<Record<string, string>>;
 
 export default shot;

@@ -55,7 +55,7 @@ function RunOwn() {
 
 export function ShotWatch({ study }: { readonly study: ExciterStudy }) {
   const speech = useSpeech();
-  const { t } = speech;
+  const { t, quantity } = speech;
   const commands = useCommands();
   const loading = useApp((s) => s.shot.loading);
   const base = useShotBase();
@@ -80,6 +80,7 @@ export function ShotWatch({ study }: { readonly study: ExciterStudy }) {
         {loading === 'none-shipped' && <RunOwn />}
       </>
     );
+  const { slice, shot, stop_Hz } = run.take.parameters;
   return (
     <>
       <section className="shot-watch" aria-label={t('shot.title')}>
@@ -100,7 +101,14 @@ export function ShotWatch({ study }: { readonly study: ExciterStudy }) {
       <ShotExperiments />
       <ShotRuns />
       <Signal word="notice">
-        <p>{t('shot.notice')}</p>
+        <p>
+          {t('shot.notice', {
+            depth: quantity(slice.depth_m, 'length-small', 2),
+            ball: quantity(shot.ball_diameter_m, 'length-small', 2),
+            spread: quantity(shot.size_spread, 'share'),
+            stop: quantity(stop_Hz, 'frequency'),
+          })}
+        </p>
       </Signal>
     </>
   );
