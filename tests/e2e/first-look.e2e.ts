@@ -22,22 +22,26 @@ describe('first look', () => {
   it('explodes, cuts and spins', async () => {
     const app = await openApp();
     const stats = () => app.page.evaluate(() => window.__drumbench!.stats!);
-    const placeOf = (id: string) => app.page.evaluate((part) => window.__drumbench!.screenOf!(part), id);
     await app.page.getByRole('button', { name: 'Section' }).click();
-    await atRest(app.page);
-    expect((await stats()).capTriangles).toBeGreaterThan(1000);
+    await app.page.waitForFunction(() => window.__drumbench!.stats!.capTriangles > 1000, undefined, {
+      timeout: 30000,
+    });
     await app.page.getByRole('button', { name: 'Section' }).click();
+    const inTheOpen = (is: boolean) =>
+      app.page.waitForFunction((want) => (window.__drumbench!.screenOf!('exciter') !== null) === want, is, {
+        timeout: 40000,
+        polling: 500,
+      });
+    // Apart, the exciter stands in the open; together it is out of sight.
     await setRange(app.page, 'Explode', 1);
-    await atRest(app.page, 1200);
-    // Apart, the exciter stands in the open.
-    expect(await placeOf('exciter')).not.toBe(null);
+    await inTheOpen(true);
     await setRange(app.page, 'Explode', 0);
-    await atRest(app.page, 1200);
-    expect(await placeOf('exciter')).toBe(null);
+    await inTheOpen(false);
     const still = (await stats()).frames;
     await app.page.getByRole('button', { name: 'Spin' }).click();
-    await app.page.waitForTimeout(2500);
-    expect((await stats()).frames).toBeGreaterThan(still + 2);
+    await app.page.waitForFunction((n) => window.__drumbench!.stats!.frames > n + 2, still, {
+      timeout: 30000,
+    });
     await app.page.getByRole('button', { name: 'Spin' }).click();
     await app.close();
   });
