@@ -10,8 +10,16 @@ import { Document, isScalar, visit } from 'yaml';
 import { seededRandom } from '../src/core/kernel';
 import { parseMachine } from '../src/core/machine';
 import {
-  advance, createSimulation, fillOf, massOfFill, pocketOf, readShot, settledShot,
-  type SettledFit, type SettledGrid, type ShotParameters,
+  advance,
+  createSimulation,
+  fillOf,
+  massOfFill,
+  pocketOf,
+  readShot,
+  settledShot,
+  type SettledFit,
+  type SettledGrid,
+  type ShotParameters,
 } from '../src/core/shot';
 import { readModelFolder } from '../src/edge/content/model-files';
 import { printFaults } from '../src/edge/cli/print-faults';
@@ -19,11 +27,29 @@ import { geometryHash, ownRun } from './lib/own-run';
 
 type Axes = Pick<SettledGrid, 'state' | 'law' | 'fill' | 'time_s' | 'friction'>;
 const GRIDS: readonly Axes[] = [
-  { state: 'low', law: 'quadratic', fill: [0.15, 0.23, 0.31, 0.38, 0.47], time_s: [2, 3, 4, 6], friction: [0.15, 0.3, 0.5, 0.8] },
+  {
+    state: 'low',
+    law: 'quadratic',
+    fill: [0.15, 0.23, 0.31, 0.38, 0.47],
+    time_s: [2, 3, 4, 6],
+    friction: [0.15, 0.3, 0.5, 0.8],
+  },
   { state: 'low', law: 'linear', fill: [0.15, 0.31, 0.47], time_s: [2, 4, 8], friction: [0.15, 0.3, 0.5] },
-  { state: 'high', law: 'quadratic', fill: [0.15, 0.23, 0.31, 0.38, 0.47], time_s: [2, 4, 6], friction: [0.15, 0.3, 0.8] },
+  {
+    state: 'high',
+    law: 'quadratic',
+    fill: [0.15, 0.23, 0.31, 0.38, 0.47],
+    time_s: [2, 4, 6],
+    friction: [0.15, 0.3, 0.8],
+  },
   { state: 'high', law: 'linear', fill: [0.15, 0.31, 0.47], time_s: [2, 4, 8], friction: [0.15, 0.3, 0.5] },
-  { state: 'none', law: 'quadratic', fill: [0.15, 0.31, 0.47], time_s: [2, 4, 6], friction: [0.15, 0.3, 0.8] },
+  {
+    state: 'none',
+    law: 'quadratic',
+    fill: [0.15, 0.31, 0.47],
+    time_s: [2, 4, 6],
+    friction: [0.15, 0.3, 0.8],
+  },
 ];
 const SEEDS = [101, 102];
 const CHECK_RUNS = 24;
@@ -45,7 +71,13 @@ interface Run {
   readonly captured: number;
 }
 
-function run(axes: Pick<Axes, 'state' | 'law'>, fill: number, time_s: number, friction: number, seed: number): Run {
+function run(
+  axes: Pick<Axes, 'state' | 'law'>,
+  fill: number,
+  time_s: number,
+  friction: number,
+  seed: number,
+): Run {
   const p: ShotParameters = {
     ...own,
     baffle: axes.state === 'none' ? null : own.baffle,
@@ -70,20 +102,25 @@ function fitGrid(axes: Axes): SettledGrid {
   const rows: Run[][] = [];
   for (const fill of axes.fill)
     for (const time_s of axes.time_s)
-      for (const friction of axes.friction) rows.push(SEEDS.map((seed) => run(axes, fill, time_s, friction, seed)));
+      for (const friction of axes.friction)
+        rows.push(SEEDS.map((seed) => run(axes, fill, time_s, friction, seed)));
   /** Within the rows, pooled over all of them: (n - 1) degrees of freedom a row. */
   const pooled = (of: (r: Run) => number): number => {
     const squares = rows.flatMap((row) => row.map((r) => (of(r) - mean(row.map(of))) ** 2));
     return Math.sqrt(squares.reduce((sum, s) => sum + s, 0) / (rows.length * (SEEDS.length - 1)));
   };
-  const table = (of: (r: Run) => number, digits: number): number[] => rows.map((row) => round(mean(row.map(of)), digits));
+  const table = (of: (r: Run) => number, digits: number): number[] =>
+    rows.map((row) => round(mean(row.map(of)), digits));
   return {
     ...axes,
     centre_x_m: table((r) => r.x, 5),
     centre_y_m: table((r) => r.y, 5),
     captured: table((r) => r.captured, 3),
     centre_sd_m: round(Math.sqrt((pooled((r) => r.x) ** 2 + pooled((r) => r.y) ** 2) / 2), 5),
-    captured_sd: round(pooled((r) => r.captured), 4),
+    captured_sd: round(
+      pooled((r) => r.captured),
+      4,
+    ),
   };
 }
 
@@ -102,7 +139,9 @@ const fit: SettledFit = {
 for (const axes of GRIDS) {
   const grid = fitGrid(axes);
   fit.grids.push(grid);
-  console.log(`${axes.state} ${axes.law}: ${grid.centre_x_m.length} rows, scatter ${(grid.centre_sd_m * 1e3).toFixed(2)} mm`);
+  console.log(
+    `${axes.state} ${axes.law}: ${grid.centre_x_m.length} rows, scatter ${(grid.centre_sd_m * 1e3).toFixed(2)} mm`,
+  );
 }
 
 const random = seededRandom(1);
@@ -119,7 +158,9 @@ for (let n = 0; n < CHECK_RUNS; n++) {
   fit.check.runs++;
   if (within) fit.check.within_band++;
   const miss = `${(dx * 1e3).toFixed(1)} ${(dy * 1e3).toFixed(1)} mm`;
-  console.log(`${axes.state} ${axes.law} fill ${fill.toFixed(3)} T ${time_s.toFixed(2)} mu ${friction.toFixed(2)}: misses by ${miss}, ${within ? 'within' : 'OUTSIDE'} ${(told.value.band_m * 1e3).toFixed(1)}`);
+  console.log(
+    `${axes.state} ${axes.law} fill ${fill.toFixed(3)} T ${time_s.toFixed(2)} mu ${friction.toFixed(2)}: misses by ${miss}, ${within ? 'within' : 'OUTSIDE'} ${(told.value.band_m * 1e3).toFixed(1)}`,
+  );
 }
 const note = `# The settled shot of ${machine.name}, from runs of the simulation; made by scripts/fit-shot.ts, not by hand.\n`;
 const fillNow = fillOf(own.chamber, own.shot).toFixed(3);

@@ -5,8 +5,11 @@ import { DEFAULT_RUN, type Direction, type ShotParameters } from '../../src/core
 
 /** Parameters from the machine's exciter housing and operation; throws where the machine has no loose shot. */
 export function ownRun(machine: Machine, direction: Direction): ShotParameters {
-  const housing = Object.values(machine.kinds).find((kind) => kind.params.builder === 'exciter-housing')?.params;
-  if (housing?.builder !== 'exciter-housing') throw new Error('scripts/ownRun: the machine has no exciter housing');
+  const housing = Object.values(machine.kinds).find(
+    (kind) => kind.params.builder === 'exciter-housing',
+  )?.params;
+  if (housing?.builder !== 'exciter-housing')
+    throw new Error('scripts/ownRun: the machine has no exciter housing');
   const { operation } = machine;
   const { radius_m, eccentricity_m, from_x_m, to_x_m } = housing.chamber;
   return {

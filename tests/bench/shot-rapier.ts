@@ -59,7 +59,11 @@ function collect(at: (i: number, axis: number) => number, into: number[]): void 
   }
 }
 
-function measure(h: number, step: (time_s: number) => void, at: (i: number, axis: number) => number): Outcome {
+function measure(
+  h: number,
+  step: (time_s: number) => void,
+  at: (i: number, axis: number) => number,
+): Outcome {
   const before = Math.round(SETTLE_S / h);
   const steps = Math.round(RUN_S / h);
   for (let n = 0; n < before; n++) step(0);
@@ -123,13 +127,21 @@ function theirs(gravity: number, h: number): Outcome {
     wall(SIDE_M, SIDE_M, t, s, s, side);
   }
   const bodies = START.map(({ at, radius }) => {
-    const body = world.createRigidBody(RAPIER.RigidBodyDesc.dynamic().setTranslation(...at).setCanSleep(false));
+    const body = world.createRigidBody(
+      RAPIER.RigidBodyDesc.dynamic()
+        .setTranslation(...at)
+        .setCanSleep(false),
+    );
     const desc = RAPIER.ColliderDesc.ball(radius).setDensity(7850);
     world.createCollider(desc.setFriction(FRICTION).setRestitution(RESTITUTION), body);
     return body;
   });
   const step = (time_s: number): void => {
-    world.gravity = { x: gravity * Math.cos(TURN_RAD_S * time_s), y: -gravity * Math.sin(TURN_RAD_S * time_s), z: 0 };
+    world.gravity = {
+      x: gravity * Math.cos(TURN_RAD_S * time_s),
+      y: -gravity * Math.sin(TURN_RAD_S * time_s),
+      z: 0,
+    };
     world.step();
   };
   const places = (i: number, axis: number): number => {
@@ -177,6 +189,8 @@ for (const [scene, g, steps] of [
     ['p95', (o: Outcome) => o.p95],
   ] as const) {
     const speed = speedAt(rows, of, of(us));
-    console.log(`  at equal ${name} overlap: ${speed === null ? 'not reached' : `${(us.speed / speed).toFixed(1)} times`}`);
+    console.log(
+      `  at equal ${name} overlap: ${speed === null ? 'not reached' : `${(us.speed / speed).toFixed(1)} times`}`,
+    );
   }
 }

@@ -1,8 +1,19 @@
 /** Laws of many balls: packing, slow drum, critical speed, level surface, overlap within its bound. */
 import { describe, expect, it } from 'vitest';
 import {
-  advance, BORE, bulkPacking, createBalls, createSimulation, createTouched, P, readShot, setBall, stepPositions, V,
-  type ShotParameters, type World,
+  advance,
+  BORE,
+  bulkPacking,
+  createBalls,
+  createSimulation,
+  createTouched,
+  P,
+  readShot,
+  setBall,
+  stepPositions,
+  V,
+  type ShotParameters,
+  type World,
 } from '../../src/core/shot';
 import { seededRandom } from '../../src/core/kernel';
 import { ALDER_ONE, worldOf } from './worlds';
@@ -26,7 +37,8 @@ function meanOverlap(world: World, diameter_m: number, period: number): number {
     for (let j = 0; j < i; j++) {
       let dz = Math.abs(p[i * P + 2]! - p[j * P + 2]!);
       dz = Math.min(dz, Math.abs(period - dz));
-      const gap = Math.hypot(p[i * P]! - p[j * P]!, p[i * P + 1]! - p[j * P + 1]!, dz) - p[i * P + 3]! - p[j * P + 3]!;
+      const gap =
+        Math.hypot(p[i * P]! - p[j * P]!, p[i * P + 1]! - p[j * P + 1]!, dz) - p[i * P + 3]! - p[j * P + 3]!;
       if (gap >= 0) continue;
       sum -= gap;
       n++;
@@ -63,7 +75,13 @@ describe('packing', () => {
 describe('drum', () => {
   it('holds its bed at 18 to 30 degrees when it turns slowly, friction 0.3', () => {
     const p = drum({
-      spin_up: { kind: 'table', points: [{ time_s: 0, frequency_Hz: 0.2 }, { time_s: 2, frequency_Hz: 0.2001 }] },
+      spin_up: {
+        kind: 'table',
+        points: [
+          { time_s: 0, frequency_Hz: 0.2 },
+          { time_s: 2, frequency_Hz: 0.2001 },
+        ],
+      },
       stop_Hz: 0.2001,
     });
     const sim = createSimulation(p);
@@ -119,7 +137,10 @@ describe('level surface', () => {
     // Shaken first: even without friction a bed keeps a slope of some degrees.
     const w = 14;
     const d = 0.008;
-    const p = drum({ slice: { dimension: 3, depth_m: 0.026, ends: 'periodic' }, friction: { ball: 0, wall: 0 } });
+    const p = drum({
+      slice: { dimension: 3, depth_m: 0.026, ends: 'periodic' },
+      friction: { ball: 0, wall: 0 },
+    });
     const sim = createSimulation({ ...p, shot: { ...p.shot, ball_diameter_m: d, mass_kg: 50 } });
     const steady = worldLike(sim.world, w);
     const touched = createTouched(steady.balls.count);
@@ -128,7 +149,8 @@ describe('level surface', () => {
       stepPositions(steady, touched, 2e-4, 30);
       if (n >= 3500 || n % 50 > 0) continue;
       const kick = 0.4 * (1 - n / 3500);
-      for (let i = 0; i < steady.balls.count; i++) for (let c = 0; c < 2; c++) steady.balls.motion[i * V + c]! += kick * random.between(-1, 1);
+      for (let i = 0; i < steady.balls.count; i++)
+        for (let c = 0; c < 2; c++) steady.balls.motion[i * V + c]! += kick * random.between(-1, 1);
     }
     const centre = -9.80665 / (w * w);
     // Innermost ball in each direction about the expected centre, where it does not lie on the wall itself.

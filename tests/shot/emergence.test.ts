@@ -1,11 +1,21 @@
 /** The direction dependence out of first principles, in short: one slice, one seed. More seeds run in the bench. */
 import { describe, expect, it } from 'vitest';
 import {
-  advance, createSimulation, mirrorBaffle, pocketOf, readShot, type Readings, type ShotParameters,
+  advance,
+  createSimulation,
+  mirrorBaffle,
+  pocketOf,
+  readShot,
+  type Readings,
+  type ShotParameters,
 } from '../../src/core/shot';
 import { ALDER_ONE } from './worlds';
 
-const SHORT: ShotParameters = { ...ALDER_ONE, slice: { dimension: 3, depth_m: 0.04, ends: 'periodic' }, stop_Hz: 4.5 };
+const SHORT: ShotParameters = {
+  ...ALDER_ONE,
+  slice: { dimension: 3, depth_m: 0.04, ends: 'periodic' },
+  stop_Hz: 4.5,
+};
 
 function settled(p: ShotParameters): Readings {
   const sim = createSimulation(p);

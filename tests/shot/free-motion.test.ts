@@ -15,7 +15,10 @@ describe('free motion', () => {
     const w = 20;
     const h = 2e-4;
     const radius = 0.12;
-    const drive = (t: number, out: { angle_rad: number; speed_rad_s: number; acceleration_rad_s2: number }): void => {
+    const drive = (
+      t: number,
+      out: { angle_rad: number; speed_rad_s: number; acceleration_rad_s2: number },
+    ): void => {
       out.angle_rad = w * t;
       out.speed_rad_s = w;
       out.acceleration_rad_s2 = 0;

@@ -2,7 +2,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../src/core/kernel';
-import { buildNeighbours, createBalls, createNeighbours, P, setBall, wallTable, PLANE } from '../../src/core/shot';
+import {
+  buildNeighbours,
+  createBalls,
+  createNeighbours,
+  P,
+  setBall,
+  wallTable,
+  PLANE,
+} from '../../src/core/shot';
 
 describe('neighbours', () => {
   it.each([0, 0.04, 0.06, 0.13])('lists every near pair once, period %d m', (period) => {
@@ -12,7 +20,11 @@ describe('neighbours', () => {
         const balls = createBalls(count);
         const depth = period || 0.1;
         for (let i = 0; i < count; i++) {
-          const at: [number, number, number] = [random.between(-0.1, 0.1), random.between(0, 0.07), random.between(-depth, 2 * depth)];
+          const at: [number, number, number] = [
+            random.between(-0.1, 0.1),
+            random.between(0, 0.07),
+            random.between(-depth, 2 * depth),
+          ];
           setBall(balls, i, at, random.between(0.0054, 0.0066), 1);
         }
         const nb = createNeighbours(count);
@@ -31,7 +43,8 @@ describe('neighbours', () => {
             let dz = p[a * P + 2]! - p[b * P + 2]!;
             if (period > 0) dz -= period * Math.round(dz / period);
             const d = Math.hypot(p[a * P]! - p[b * P]!, p[a * P + 1]! - p[b * P + 1]!, dz);
-            if (d < p[a * P + 3]! + p[b * P + 3]! + 2 * nb.slack_m) expect(listed.has(`${a} ${b}`)).toBe(true);
+            if (d < p[a * P + 3]! + p[b * P + 3]! + 2 * nb.slack_m)
+              expect(listed.has(`${a} ${b}`)).toBe(true);
           }
           const near = p[a * P + 1]! < p[a * P + 3]! + nb.slack_m;
           expect(nb.wallFirst[a + 1]! - nb.wallFirst[a]!).toBe(near ? 1 : 0);

@@ -1,8 +1,20 @@
 /** Parameters: what is refused, how many balls stand for the shot, where the pocket is. */
 import { describe, expect, it } from 'vitest';
 import {
-  ballCount, baffleLegs, chamberArea, createSimulation, distanceToLeg, fillOf, inPocket, massOf, massOfFill, mirrorBaffle,
-  P, pocketOf, validateShot, type ShotParameters,
+  ballCount,
+  baffleLegs,
+  chamberArea,
+  createSimulation,
+  distanceToLeg,
+  fillOf,
+  inPocket,
+  massOf,
+  massOfFill,
+  mirrorBaffle,
+  P,
+  pocketOf,
+  validateShot,
+  type ShotParameters,
 } from '../../src/core/shot';
 import { ALDER_ONE } from './worlds';
 
@@ -13,11 +25,25 @@ describe('parameters', () => {
       chamber: { ...ALDER_ONE.chamber, radius_m: -1 },
       friction: { ball: 3, wall: 0.3 },
       restitution: Number.NaN,
-      spin_up: { kind: 'table', points: [{ time_s: 0.1, frequency_Hz: 1 }, { time_s: 0.1, frequency_Hz: -2 }] },
+      spin_up: {
+        kind: 'table',
+        points: [
+          { time_s: 0.1, frequency_Hz: 1 },
+          { time_s: 0.1, frequency_Hz: -2 },
+        ],
+      },
     };
     const result = validateShot(bad);
     const paths = result.ok ? [] : result.faults.map((f) => f.path);
-    for (const path of ['chamber.radius_m', 'friction.ball', 'restitution', 'spin_up.points', 'stop_Hz', 'spin_up.points[1].time_s', 'spin_up.points[1].frequency_Hz'])
+    for (const path of [
+      'chamber.radius_m',
+      'friction.ball',
+      'restitution',
+      'spin_up.points',
+      'stop_Hz',
+      'spin_up.points[1].time_s',
+      'spin_up.points[1].frequency_Hz',
+    ])
       expect(paths).toContain(path);
     expect(validateShot(ALDER_ONE).ok).toBe(true);
   });
@@ -36,22 +62,35 @@ describe('parameters', () => {
     expect(chamberArea({ radius_m: 1, eccentricity_m: 0, chord_x_m: null })).toBeCloseTo(Math.PI, 12);
   });
 
-  it.each([2, 3] as const)('pours the slice its mass, inside the walls and off the baffle, in %d dimensions', (dimension) => {
-    const p: ShotParameters = { ...ALDER_ONE, slice: { dimension, depth_m: 0.04, ends: 'walls' }, chamber: { ...ALDER_ONE.chamber, chord_x_m: -0.05 } };
-    const { balls } = createSimulation(p).world;
-    let mass = 0;
-    let deepest = 0;
-    for (let i = 0; i < balls.count; i++) {
-      const [x, y, z, r] = balls.position.subarray(i * P, i * P + P) as unknown as [number, number, number, number];
-      mass += massOf(balls, i);
-      deepest = Math.max(deepest, Math.hypot(x - 0.046, y) + r - 0.11, -0.05 + r - x);
-      for (const leg of baffleLegs(p.chamber, p.baffle!)) deepest = Math.max(deepest, 0.004 + r - distanceToLeg(leg, x, y));
-      if (dimension === 3) deepest = Math.max(deepest, r - z, z + r - 0.04);
-      else expect(z).toBe(0);
-    }
-    expect(mass / ((60.2 * 0.04) / 1.05)).toBeCloseTo(1, 1);
-    expect(deepest).toBeLessThan(1.5e-4);
-  });
+  it.each([2, 3] as const)(
+    'pours the slice its mass, inside the walls and off the baffle, in %d dimensions',
+    (dimension) => {
+      const p: ShotParameters = {
+        ...ALDER_ONE,
+        slice: { dimension, depth_m: 0.04, ends: 'walls' },
+        chamber: { ...ALDER_ONE.chamber, chord_x_m: -0.05 },
+      };
+      const { balls } = createSimulation(p).world;
+      let mass = 0;
+      let deepest = 0;
+      for (let i = 0; i < balls.count; i++) {
+        const [x, y, z, r] = balls.position.subarray(i * P, i * P + P) as unknown as [
+          number,
+          number,
+          number,
+          number,
+        ];
+        mass += massOf(balls, i);
+        deepest = Math.max(deepest, Math.hypot(x - 0.046, y) + r - 0.11, -0.05 + r - x);
+        for (const leg of baffleLegs(p.chamber, p.baffle!))
+          deepest = Math.max(deepest, 0.004 + r - distanceToLeg(leg, x, y));
+        if (dimension === 3) deepest = Math.max(deepest, r - z, z + r - 0.04);
+        else expect(z).toBe(0);
+      }
+      expect(mass / ((60.2 * 0.04) / 1.05)).toBeCloseTo(1, 1);
+      expect(deepest).toBeLessThan(1.5e-4);
+    },
+  );
 });
 
 describe('pocket', () => {
@@ -59,7 +98,10 @@ describe('pocket', () => {
   const pocket = pocketOf(chamber, baffle)!;
 
   it('lies on the open side of leg 1, from its foot to the near wall', () => {
-    const at = (r: number, deg: number): [number, number] => [r * Math.cos((deg * Math.PI) / 180), r * Math.sin((deg * Math.PI) / 180)];
+    const at = (r: number, deg: number): [number, number] => [
+      r * Math.cos((deg * Math.PI) / 180),
+      r * Math.sin((deg * Math.PI) / 180),
+    ];
     expect(inPocket(pocket, ...at(0.09, 90), pocket.lip_m)).toBe(true);
     expect(inPocket(pocket, ...at(0.066, 175), pocket.lip_m)).toBe(true);
     expect(inPocket(pocket, ...at(0.12, 30), pocket.lip_m)).toBe(false);

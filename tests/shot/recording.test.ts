@@ -1,7 +1,15 @@
 /** A recording gives back what was recorded, at any time and in any order. */
 import { describe, expect, it } from 'vitest';
 import {
-  advance, createSimulation, openRecording, P, pocketOf, readShot, recordShot, type Recording, type ShotParameters,
+  advance,
+  createSimulation,
+  openRecording,
+  P,
+  pocketOf,
+  readShot,
+  recordShot,
+  type Recording,
+  type ShotParameters,
 } from '../../src/core/shot';
 import { ALDER_ONE } from './worlds';
 
@@ -72,7 +80,8 @@ describe('recording', () => {
       recording.placeAt(((20 + s) * recording.duration_s) / (recording.readings.length - 1), out);
       return out;
     });
-    for (let i = 0; i < 4 * recording.count; i += 4) expect(Math.abs(b![i]! - (a![i]! + c![i]!) / 2)).toBeLessThan(3e-5);
+    for (let i = 0; i < 4 * recording.count; i += 4)
+      expect(Math.abs(b![i]! - (a![i]! + c![i]!) / 2)).toBeLessThan(3e-5);
   });
 
   it('refuses what is no recording, and one whose parameters were changed', () => {

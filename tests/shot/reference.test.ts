@@ -1,7 +1,14 @@
 /** Discrete elements with tangential history and the position-based step agree where it matters, on discs. */
 import { describe, expect, it } from 'vitest';
 import {
-  advance, advanceReference, createReference, createSimulation, pocketOf, readShot, type Readings, type ShotParameters,
+  advance,
+  advanceReference,
+  createReference,
+  createSimulation,
+  pocketOf,
+  readShot,
+  type Readings,
+  type ShotParameters,
 } from '../../src/core/shot';
 import { ALDER_ONE } from './worlds';
 

@@ -12,7 +12,9 @@ const FRAMES = 20;
 
 function shipped(direction: Direction): { recording: Recording; size: number } {
   const file = readFileSync(join(folder, 'recordings', `${direction}.bin`));
-  const opened = openRecording(file.buffer.slice(file.byteOffset, file.byteOffset + file.byteLength) as ArrayBuffer);
+  const opened = openRecording(
+    file.buffer.slice(file.byteOffset, file.byteOffset + file.byteLength) as ArrayBuffer,
+  );
   if (!opened.ok) throw new Error(JSON.stringify(opened.faults));
   return { recording: opened.value, size: file.byteLength };
 }

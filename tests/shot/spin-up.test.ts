@@ -31,14 +31,16 @@ describe.each(LAWS)('spin-up, $kind', (law) => {
         expect((c.angle_rad - a.angle_rad) / (2 * d)).toBeCloseTo(b.speed_rad_s, 2);
         const slope = (c.speed_rad_s - a.speed_rad_s) / (2 * d);
         // A corner of the law lies within d of hardly any time; there the slope is between both.
-        if (Math.abs(a.acceleration_rad_s2 - c.acceleration_rad_s2) < 1) expect(slope).toBeCloseTo(b.acceleration_rad_s2, 1);
+        if (Math.abs(a.acceleration_rad_s2 - c.acceleration_rad_s2) < 1)
+          expect(slope).toBeCloseTo(b.acceleration_rad_s2, 1);
       }),
       { numRuns: 60, seed: 1 },
     );
   });
 
   it('reaches a frequency at the time found, and never more than its top', () => {
-    for (const f of [0.5, 2.9, 3, 6, 29]) expect(at(law, timeToReach(law, f)!).speed_rad_s).toBeCloseTo(2 * Math.PI * f, 6);
+    for (const f of [0.5, 2.9, 3, 6, 29])
+      expect(at(law, timeToReach(law, f)!).speed_rad_s).toBeCloseTo(2 * Math.PI * f, 6);
     expect(timeToReach(law, 31)).toBeNull();
   });
 });

@@ -1,7 +1,20 @@
 /** Small worlds for the laws, the same for both engines. */
 import {
-  createBalls, createElements, createTouched, createWorld, positionStep, setBall, stepElements, stepPositions, V,
-  wallTable, PLANE, type ShotParameters, type World, type WorldInput, DEFAULT_RUN,
+  createBalls,
+  createElements,
+  createTouched,
+  createWorld,
+  positionStep,
+  setBall,
+  stepElements,
+  stepPositions,
+  V,
+  wallTable,
+  PLANE,
+  type ShotParameters,
+  type World,
+  type WorldInput,
+  DEFAULT_RUN,
 } from '../../src/core/shot';
 
 export const STEEL = 7850;
@@ -15,7 +28,10 @@ export interface Placed {
 }
 
 /** A world of steel balls of 6 mm radius where nothing else is said. */
-export function worldOf(balls: readonly Placed[], input: Omit<WorldInput, 'balls' | 'walls'> & { walls?: number[][] }): World {
+export function worldOf(
+  balls: readonly Placed[],
+  input: Omit<WorldInput, 'balls' | 'walls'> & { walls?: number[][] },
+): World {
   const state = createBalls(balls.length);
   balls.forEach((ball, i) => {
     const r = ball.radius_m ?? 0.006;
@@ -29,9 +45,20 @@ export type Engine = 'positions' | 'elements';
 export const ENGINES: readonly Engine[] = ['positions', 'elements'];
 
 /** Runs for `time_s`; `look` is called after each step. Returns the step. */
-export function runWorld(world: World, engine: Engine, time_s: number, acceleration = 9.81, look?: () => void): number {
+export function runWorld(
+  world: World,
+  engine: Engine,
+  time_s: number,
+  acceleration = 9.81,
+  look?: () => void,
+): number {
   const touched = createTouched(world.balls.count);
-  const bound = { tolerance: 0.002, diameter_m: 0.012, acceleration: Math.max(acceleration, 9.81), layers: 4 };
+  const bound = {
+    tolerance: 0.002,
+    diameter_m: 0.012,
+    acceleration: Math.max(acceleration, 9.81),
+    layers: 4,
+  };
   const elements = createElements(world, bound);
   const most = engine === 'positions' ? positionStep(0.01, 0.012, acceleration) / 2 : elements.step_s;
   const steps = Math.ceil(time_s / most);
@@ -46,14 +73,33 @@ export function runWorld(world: World, engine: Engine, time_s: number, accelerat
 
 /** Six planes around [0, size]^3. */
 export const box = (size: number): number[][] => [
-  [PLANE, 1, 0, 0, 0], [PLANE, -1, 0, 0, -size], [PLANE, 0, 1, 0, 0],
-  [PLANE, 0, -1, 0, -size], [PLANE, 0, 0, 1, 0], [PLANE, 0, 0, -1, -size],
+  [PLANE, 1, 0, 0, 0],
+  [PLANE, -1, 0, 0, -size],
+  [PLANE, 0, 1, 0, 0],
+  [PLANE, 0, -1, 0, -size],
+  [PLANE, 0, 0, 1, 0],
+  [PLANE, 0, 0, -1, -size],
 ];
 
 /** The exciter of the invented roller Alder One. */
 export const ALDER_ONE: ShotParameters = {
   ...DEFAULT_RUN,
   chamber: { radius_m: 0.11, eccentricity_m: 0.046, chord_x_m: null },
-  baffle: { psi_deg: 66, beta_deg: 4, leg1_m: 0.09, leg2_m: 0.02, side: 1, pocket_side: 1, half_thickness_m: 0.004 },
-  shot: { mass_kg: 60.2, length_m: 1.05, density_kg_m3: STEEL, packing: 0.62, ball_diameter_m: 0.012, size_spread: 0.1 },
+  baffle: {
+    psi_deg: 66,
+    beta_deg: 4,
+    leg1_m: 0.09,
+    leg2_m: 0.02,
+    side: 1,
+    pocket_side: 1,
+    half_thickness_m: 0.004,
+  },
+  shot: {
+    mass_kg: 60.2,
+    length_m: 1.05,
+    density_kg_m3: STEEL,
+    packing: 0.62,
+    ball_diameter_m: 0.012,
+    size_spread: 0.1,
+  },
 };

@@ -49,7 +49,9 @@ export function fillChamber(p: ShotParameters, walls: Walls): Filled {
   for (let i = 0; i < count; i++) {
     const r = radii[i]!;
     const [x, y, z] = sites[i]!;
-    const mass = flat ? disc_kg(Math.PI * r * r) * slice.depth_m : (shot.density_kg_m3 * 4 * Math.PI * r ** 3) / 3;
+    const mass = flat
+      ? disc_kg(Math.PI * r * r) * slice.depth_m
+      : (shot.density_kg_m3 * 4 * Math.PI * r ** 3) / 3;
     const jitter = 0.04 * greatest * size;
     const centre: [number, number, number] = [
       x + jitter * random.between(-1, 1),

@@ -80,9 +80,16 @@ const grid = { nx: 1, ny: 1, nz: 1, x0: 0, y0: 0, z0: 0, ix: 1, iy: 1, iz: 1 };
 
 function sortIntoCells(nb: Neighbours, balls: Balls, size: number, period: number): void {
   const { count, position: p } = balls;
-  let x0 = Infinity, y0 = Infinity, z0 = Infinity, x1 = -Infinity, y1 = -Infinity, z1 = -Infinity;
+  let x0 = Infinity,
+    y0 = Infinity,
+    z0 = Infinity,
+    x1 = -Infinity,
+    y1 = -Infinity,
+    z1 = -Infinity;
   for (let o = 0; o < count * P; o += P) {
-    const x = p[o]!, y = p[o + 1]!, z = p[o + 2]!;
+    const x = p[o]!,
+      y = p[o + 1]!,
+      z = p[o + 2]!;
     if (x < x0) x0 = x;
     if (x > x1) x1 = x;
     if (y < y0) y0 = y;
@@ -90,7 +97,8 @@ function sortIntoCells(nb: Neighbours, balls: Balls, size: number, period: numbe
     if (z < z0) z0 = z;
     if (z > z1) z1 = z;
   }
-  if (!(x1 - x0 < 1e6 && y1 - y0 < 1e6 && z1 - z0 < 1e6)) throw new Error('shot/sortIntoCells: a ball has flown away');
+  if (!(x1 - x0 < 1e6 && y1 - y0 < 1e6 && z1 - z0 < 1e6))
+    throw new Error('shot/sortIntoCells: a ball has flown away');
   if (period > 0) {
     z0 = 0;
     z1 = period;
@@ -152,7 +160,9 @@ function listPairs(nb: Neighbours, balls: Balls, skin: number, period: number): 
       partner.set(nb.partner);
       nb.partner = partner;
     }
-    const x = sorted[s * P]!, y = sorted[s * P + 1]!, z = sorted[s * P + 2]!;
+    const x = sorted[s * P]!,
+      y = sorted[s * P + 1]!,
+      z = sorted[s * P + 2]!;
     const reach = sorted[s * P + 3]! + skin;
     const c = cell[order[s]!]!;
     const cx = c % nx;

@@ -32,9 +32,19 @@ export interface Readings {
 const BELOW_SPILL = 0.7;
 
 /** Reads the balls. `pocket` is `pocketOf` of the same parameters. */
-export function readShot(p: ShotParameters, pocket: Pocket | null, balls: Balls, turning: Turning, time_s: number): Readings {
+export function readShot(
+  p: ShotParameters,
+  pocket: Pocket | null,
+  balls: Balls,
+  turning: Turning,
+  time_s: number,
+): Readings {
   const d = p.shot.ball_diameter_m;
-  let mass = 0, mx = 0, my = 0, held = 0, level = 0;
+  let mass = 0,
+    mx = 0,
+    my = 0,
+    held = 0,
+    level = 0;
   for (let i = 0; i < balls.count; i++) {
     const x = balls.position[i * P]!;
     const y = balls.position[i * P + 1]!;

@@ -4,7 +4,14 @@ import type { ShotParameters } from './parameters';
 import { pocketOf } from './pocket';
 import { readShot, type Readings } from './readings';
 import {
-  KEY_EVERY, MAGIC, padded, parametersHash, QUANTUM_M, readingNumbers, RECORDING_VERSION, type RecordingHeader,
+  KEY_EVERY,
+  MAGIC,
+  padded,
+  parametersHash,
+  QUANTUM_M,
+  readingNumbers,
+  RECORDING_VERSION,
+  type RecordingHeader,
 } from './recording-format';
 import { advance, createSimulation } from './simulation';
 import { writeVarint } from './varint';
@@ -43,7 +50,9 @@ export function createRecorder(p: ShotParameters, balls: Balls): Recorder {
   return {
     add(state, reading) {
       for (let i = 0; i < size; i++) {
-        const quanta = Math.round((state.position[Math.floor(i / 3) * P + (i % 3)]! - origin[i % 3]!) / QUANTUM_M);
+        const quanta = Math.round(
+          (state.position[Math.floor(i / 3) * P + (i % 3)]! - origin[i % 3]!) / QUANTUM_M,
+        );
         now[i] = Math.min(65535, Math.max(0, quanta));
       }
       let frame: Uint8Array | null = null;

@@ -39,17 +39,34 @@ export const READING_NUMBERS = 13;
 
 /** Readings as numbers, in the file's order. */
 export const readingNumbers = (r: Readings): number[] => [
-  r.time_s, r.angle_rad, r.speed_rad_s, r.gravity_ratio, r.captured, r.captured_below_spill,
-  ...r.centre_m, ...r.shot_kgm, r.shot_U_kgm, r.packing, r.kinetic_J,
+  r.time_s,
+  r.angle_rad,
+  r.speed_rad_s,
+  r.gravity_ratio,
+  r.captured,
+  r.captured_below_spill,
+  ...r.centre_m,
+  ...r.shot_kgm,
+  r.shot_U_kgm,
+  r.packing,
+  r.kinetic_J,
 ];
 
 /** Readings from the file's numbers. */
 export function readingAt(numbers: Float32Array, frame: number): Readings {
   const n = (k: number): number => numbers[frame * READING_NUMBERS + k]!;
   return {
-    time_s: n(0), angle_rad: n(1), speed_rad_s: n(2), gravity_ratio: n(3), captured: n(4),
-    captured_below_spill: n(5), centre_m: [n(6), n(7)], shot_kgm: [n(8), n(9)], shot_U_kgm: n(10),
-    packing: n(11), kinetic_J: n(12),
+    time_s: n(0),
+    angle_rad: n(1),
+    speed_rad_s: n(2),
+    gravity_ratio: n(3),
+    captured: n(4),
+    captured_below_spill: n(5),
+    centre_m: [n(6), n(7)],
+    shot_kgm: [n(8), n(9)],
+    shot_U_kgm: n(10),
+    packing: n(11),
+    kinetic_J: n(12),
   };
 }
 

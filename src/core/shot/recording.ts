@@ -3,7 +3,13 @@ import { fail, message, ok, printFound, type Result } from '../kernel';
 import type { ShotParameters } from './parameters';
 import type { Readings } from './readings';
 import {
-  MAGIC, padded, parametersHash, READING_NUMBERS, readingAt, RECORDING_VERSION, type RecordingHeader,
+  MAGIC,
+  padded,
+  parametersHash,
+  READING_NUMBERS,
+  readingAt,
+  RECORDING_VERSION,
+  type RecordingHeader,
 } from './recording-format';
 import { readVarints } from './varint';
 
@@ -25,7 +31,9 @@ export function openRecording(buffer: ArrayBuffer, file = 'recording'): Result<R
   const [magic, jsonLength] = new Uint32Array(buffer, 0, 2);
   if (magic !== MAGIC) return refuse('magic', magic, 'expected.recording');
   if (8 + jsonLength! > buffer.byteLength) return refuse('header', jsonLength, 'expected.wholeFile');
-  const header = JSON.parse(new TextDecoder().decode(new Uint8Array(buffer, 8, jsonLength))) as RecordingHeader;
+  const header = JSON.parse(
+    new TextDecoder().decode(new Uint8Array(buffer, 8, jsonLength)),
+  ) as RecordingHeader;
   if (header.schema_version !== RECORDING_VERSION)
     return refuse('schema_version', header.schema_version, 'expected.recordingVersion');
   const { parameters, count, frames } = header;
@@ -40,7 +48,8 @@ export function openRecording(buffer: ArrayBuffer, file = 'recording'): Result<R
   const radii = Float32Array.from(new Uint16Array(buffer, radiiAt, count), (r) => r * 1e-6);
   const numbers = new Float32Array(buffer, readingsAt, READING_NUMBERS * frames);
   const ends = new Uint32Array(buffer, endsAt, frames);
-  if (framesAt + ends[frames - 1]! > buffer.byteLength) return refuse('frames', frames, 'expected.wholeFile');
+  if (framesAt + ends[frames - 1]! > buffer.byteLength)
+    return refuse('frames', frames, 'expected.wholeFile');
   const readings = Array.from({ length: frames }, (_, frame) => readingAt(numbers, frame));
   const decode = createDecoder(new Uint8Array(buffer, framesAt), ends, 3 * count);
   const { slice } = parameters;
@@ -56,7 +65,8 @@ export function openRecording(buffer: ArrayBuffer, file = 'recording'): Result<R
     duration_s,
     readings,
     placeAt(time_s, out) {
-      const at = duration_s === 0 ? 0 : Math.min(frames - 1, Math.max(0, (time_s / duration_s) * (frames - 1)));
+      const at =
+        duration_s === 0 ? 0 : Math.min(frames - 1, Math.max(0, (time_s / duration_s) * (frames - 1)));
       const frame = Math.floor(at);
       const share = at - frame;
       decode(frame, from);
@@ -80,7 +90,11 @@ export function openRecording(buffer: ArrayBuffer, file = 'recording'): Result<R
 }
 
 /** Decodes any frame: on from the last one where that is near, else from the key frame before it. */
-function createDecoder(bytes: Uint8Array, ends: Uint32Array, size: number): (frame: number, out: Int32Array) => void {
+function createDecoder(
+  bytes: Uint8Array,
+  ends: Uint32Array,
+  size: number,
+): (frame: number, out: Int32Array) => void {
   const start = (frame: number): number => (frame === 0 ? 0 : ends[frame - 1]!);
   let now = new Int32Array(size);
   let last = new Int32Array(size);

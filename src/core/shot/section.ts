@@ -25,7 +25,12 @@ export function baffleLegs(chamber: Chamber, baffle: Baffle): Leg[] {
   const legs = [{ x1, y1, x2, y2 }];
   if (baffle.leg2_m > 0) {
     const d2 = d1 - (baffle.side * Math.PI) / 2;
-    legs.push({ x1: x2, y1: y2, x2: x2 + baffle.leg2_m * Math.cos(d2), y2: y2 + baffle.leg2_m * Math.sin(d2) });
+    legs.push({
+      x1: x2,
+      y1: y2,
+      x2: x2 + baffle.leg2_m * Math.cos(d2),
+      y2: y2 + baffle.leg2_m * Math.sin(d2),
+    });
   }
   return legs;
 }

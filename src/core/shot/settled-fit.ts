@@ -82,7 +82,9 @@ export const timeTo = (law: SettledQuery['spin_up'], frequency_Hz: number): numb
 export function settledShot(fit: SettledFit, query: SettledQuery): Result<SettledAnswer> {
   const grid = fit.grids.find((g) => g.state === query.state && g.law === query.spin_up.kind);
   if (grid === undefined)
-    return fail([{ path: 'spin_up.kind', expected: message('expected.knownToFit'), found: query.spin_up.kind }]);
+    return fail([
+      { path: 'spin_up.kind', expected: message('expected.knownToFit'), found: query.spin_up.kind },
+    ]);
   const faults: Fault[] = [];
   const place = (path: 'fill' | 'time_s' | 'friction', value: number): [number, number] => {
     const rows = grid[path];
@@ -102,9 +104,19 @@ export function settledShot(fit: SettledFit, query: SettledQuery): Result<Settle
   const [nt, nm] = [grid.time_s.length, grid.friction.length];
   const mean = (values: readonly number[]): number => {
     let sum = 0;
-    for (const [a, wa] of [[f, 1 - fs], [f + 1, fs]] as const)
-      for (const [b, wb] of [[t, 1 - ts], [t + 1, ts]] as const)
-        for (const [c, wc] of [[m, 1 - ms], [m + 1, ms]] as const) sum += wa * wb * wc * values[(a * nt + b) * nm + c]!;
+    for (const [a, wa] of [
+      [f, 1 - fs],
+      [f + 1, fs],
+    ] as const)
+      for (const [b, wb] of [
+        [t, 1 - ts],
+        [t + 1, ts],
+      ] as const)
+        for (const [c, wc] of [
+          [m, 1 - ms],
+          [m + 1, ms],
+        ] as const)
+          sum += wa * wb * wc * values[(a * nt + b) * nm + c]!;
     return sum;
   };
   return ok({

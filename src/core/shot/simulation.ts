@@ -42,7 +42,8 @@ export function driveOf(p: ShotParameters): Drive {
 /** Pours the shot and lets it settle at the start angle; the spin-up then starts at time 0. */
 export function createSimulation(p: ShotParameters): Simulation {
   const end_s = timeToReach(p.spin_up, p.stop_Hz);
-  if (end_s === null) throw new Error(`shot/createSimulation: stop_Hz, got ${p.stop_Hz}, wanted one the spin-up reaches`);
+  if (end_s === null)
+    throw new Error(`shot/createSimulation: stop_Hz, got ${p.stop_Hz}, wanted one the spin-up reaches`);
   const walls = chamberWalls(p.chamber, p.baffle, p.slice);
   const { balls, start_size } = fillChamber(p, walls);
   const world = createWorld({
@@ -62,7 +63,14 @@ export function createSimulation(p: ShotParameters): Simulation {
     restitution: p.restitution,
     time_s: 0,
   };
-  return { parameters: p, world: spinning, touched, end_s, reach_m: p.chamber.radius_m + p.chamber.eccentricity_m, steps: 0 };
+  return {
+    parameters: p,
+    world: spinning,
+    touched,
+    end_s,
+    reach_m: p.chamber.radius_m + p.chamber.eccentricity_m,
+    steps: 0,
+  };
 }
 
 function settle(world: World, touched: Touched, p: ShotParameters, start_size: number): void {

@@ -30,7 +30,12 @@ const TANGENTIAL = 2 / 7;
 /** Elements whose overlap under `layers` layers at `acceleration` (m/s2) stays within tolerance x diameter. */
 export function createElements(
   world: World,
-  bound: { readonly tolerance: number; readonly diameter_m: number; readonly acceleration: number; readonly layers: number },
+  bound: {
+    readonly tolerance: number;
+    readonly diameter_m: number;
+    readonly acceleration: number;
+    readonly layers: number;
+  },
 ): Elements {
   const { balls } = world;
   let mass = 0;
@@ -117,7 +122,9 @@ const tangent = new Float64Array(3);
 
 /** Lets the slip at `s` grow by the velocity in `tangent`, and writes the friction force there. */
 function friction(slip: Float64Array, s: number, h: number, kt: number, ct: number, limit: number): void {
-  const nx = normal[0]!, ny = normal[1]!, nz = normal[2]!;
+  const nx = normal[0]!,
+    ny = normal[1]!,
+    nz = normal[2]!;
   let sx = slip[s]! + h * tangent[0]!;
   let sy = slip[s + 1]! + h * tangent[1]!;
   let sz = slip[s + 2]! + h * tangent[2]!;
@@ -173,7 +180,9 @@ function ballForces(world: World, elements: Elements, h: number): void {
         continue;
       }
       const d = Math.sqrt(d2);
-      const nx = dx / d, ny = dy / d, nz = dz / d;
+      const nx = dx / d,
+        ny = dy / d,
+        nz = dz / d;
       const ux = v[q]! - v[qj]!;
       const uy = v[q + 1]! - v[qj + 1]!;
       const uz = v[q + 2]! - v[qj + 2]!;
@@ -194,7 +203,9 @@ function ballForces(world: World, elements: Elements, h: number): void {
       normal[2] = nz;
       const kt = TANGENTIAL * k;
       friction(slip, 3 * c, h, kt, 2 * zeta * Math.sqrt(kt * m * TANGENTIAL), mu * fn);
-      const fx = fn * nx + tangent[0], fy = fn * ny + tangent[1], fz = fn * nz + tangent[2];
+      const fx = fn * nx + tangent[0],
+        fy = fn * ny + tangent[1],
+        fz = fn * nz + tangent[2];
       const tx = ny * fz - nz * fy;
       const ty = nz * fx - nx * fz;
       const tz = nx * fy - ny * fx;
@@ -232,17 +243,23 @@ function wallForces(world: World, elements: Elements, h: number): void {
         slip[3 * c] = slip[3 * c + 1] = slip[3 * c + 2] = 0;
         continue;
       }
-      const nx = normal[0]!, ny = normal[1]!, nz = normal[2]!;
+      const nx = normal[0]!,
+        ny = normal[1]!,
+        nz = normal[2]!;
       const un = v[q]! * nx + v[q + 1]! * ny + v[q + 2]! * nz;
       const m = 1 / v[q + 6]!;
       const fn = Math.max(0, k * overlap - 2 * zeta * Math.sqrt(k * m) * un);
-      const wx = d * v[q + 3]!, wy = d * v[q + 4]!, wz = d * v[q + 5]!;
+      const wx = d * v[q + 3]!,
+        wy = d * v[q + 4]!,
+        wz = d * v[q + 5]!;
       tangent[0] = v[q]! - un * nx - (wy * nz - wz * ny);
       tangent[1] = v[q + 1]! - un * ny - (wz * nx - wx * nz);
       tangent[2] = v[q + 2]! - un * nz - (wx * ny - wy * nx);
       const kt = TANGENTIAL * k;
       friction(slip, 3 * c, h, kt, 2 * zeta * Math.sqrt(kt * m * TANGENTIAL), mu * fn);
-      const fx = fn * nx + tangent[0]!, fy = fn * ny + tangent[1]!, fz = fn * nz + tangent[2]!;
+      const fx = fn * nx + tangent[0]!,
+        fy = fn * ny + tangent[1]!,
+        fz = fn * nz + tangent[2]!;
       const f = i * 6;
       force[f]! += fx;
       force[f + 1]! += fy;

@@ -80,10 +80,18 @@ function projectBalls(world: World, touched: Touched, h: number): void {
     const i = order[row]!;
     const o = i * P;
     const q = i * V;
-    const x = p[o]!, y = p[o + 1]!, z = p[o + 2]!, ri = p[o + 3]!;
-    const mi = v[q + 6]!, ii = v[q + 7]!;
-    let vx = v[q]!, vy = v[q + 1]!, vz = v[q + 2]!;
-    let sx = v[q + 3]!, sy = v[q + 4]!, sz = v[q + 5]!;
+    const x = p[o]!,
+      y = p[o + 1]!,
+      z = p[o + 2]!,
+      ri = p[o + 3]!;
+    const mi = v[q + 6]!,
+      ii = v[q + 7]!;
+    let vx = v[q]!,
+      vy = v[q + 1]!,
+      vz = v[q + 2]!;
+    let sx = v[q + 3]!,
+      sy = v[q + 4]!,
+      sz = v[q + 5]!;
     for (; k < end; k++) {
       const j = partner[k]!;
       const oj = j * P;
@@ -103,7 +111,9 @@ function projectBalls(world: World, touched: Touched, h: number): void {
       if (d2 + 2 * h * closing >= reach * reach) continue;
       const d = Math.sqrt(d2);
       const inv = 1 / d;
-      const nx = dx * inv, ny = dy * inv, nz = dz * inv;
+      const nx = dx * inv,
+        ny = dy * inv,
+        nz = dz * inv;
       const un = closing * inv;
       let gap = d - reach;
       if (gap < -DEEPEST_PUSH * ri) gap = -DEEPEST_PUSH * ri;
@@ -147,7 +157,9 @@ function projectBalls(world: World, touched: Touched, h: number): void {
       a[n] = i;
       b[n] = j;
       approach[n] =
-        (before[q]! - before[qj]!) * nx + (before[q + 1]! - before[qj + 1]!) * ny + (before[q + 2]! - before[qj + 2]!) * nz;
+        (before[q]! - before[qj]!) * nx +
+        (before[q + 1]! - before[qj + 1]!) * ny +
+        (before[q + 2]! - before[qj + 2]!) * nz;
       impulse[n] = J;
       n++;
     }
@@ -174,7 +186,10 @@ function projectWalls(world: World, touched: Touched, h: number): void {
       const q = i * V;
       const wall = wallPartner[k]!;
       wallDistance(walls, wall, p, o, contact);
-      const nx = contact[0]!, ny = contact[1]!, nz = contact[2]!, d = contact[3]!;
+      const nx = contact[0]!,
+        ny = contact[1]!,
+        nz = contact[2]!,
+        d = contact[3]!;
       const r = p[o + 3]!;
       let gap = d - r;
       const un = v[q]! * nx + v[q + 1]! * ny + v[q + 2]! * nz;
@@ -197,11 +212,18 @@ function projectWalls(world: World, touched: Touched, h: number): void {
 
 /** Gives ball `q` the impulse of `contact` and friction at the contact point. */
 function push(v: Float64Array, q: number): void {
-  const nx = contact[0]!, ny = contact[1]!, nz = contact[2]!, d = contact[3]!, J = contact[4]!, grip = contact[5]!;
+  const nx = contact[0]!,
+    ny = contact[1]!,
+    nz = contact[2]!,
+    d = contact[3]!,
+    J = contact[4]!,
+    grip = contact[5]!;
   const un = v[q]! * nx + v[q + 1]! * ny + v[q + 2]! * nz;
   const m = v[q + 6]!;
   const inertia = v[q + 7]!;
-  const sx = d * v[q + 3]!, sy = d * v[q + 4]!, sz = d * v[q + 5]!;
+  const sx = d * v[q + 3]!,
+    sy = d * v[q + 4]!,
+    sz = d * v[q + 5]!;
   const tx = v[q]! - un * nx - (sy * nz - sz * ny);
   const ty = v[q + 1]! - un * ny - (sz * nx - sx * nz);
   const tz = v[q + 2]! - un * nz - (sx * ny - sy * nx);
@@ -238,7 +260,9 @@ function rebound(world: World, touched: Touched, resting: number): void {
     const wanted = met < -resting ? -restitution * met : met > 0 ? met : 0;
     if (j < 0) {
       wallDistance(walls, -1 - j, p, o, contact);
-      const nx = contact[0]!, ny = contact[1]!, nz = contact[2]!;
+      const nx = contact[0]!,
+        ny = contact[1]!,
+        nz = contact[2]!;
       const un = v[q]! * nx + v[q + 1]! * ny + v[q + 2]! * nz;
       let J = (wanted - un) / v[q + 6]!;
       if (J < -impulse[c]!) J = -impulse[c]!;
@@ -256,19 +280,25 @@ function rebound(world: World, touched: Touched, resting: number): void {
     else if (dz < -half) dz += period;
     const d = Math.sqrt(dx * dx + dy * dy + dz * dz);
     const inv = 1 / d;
-    const nx = dx * inv, ny = dy * inv, nz = dz * inv;
+    const nx = dx * inv,
+      ny = dy * inv,
+      nz = dz * inv;
     const ux = v[q]! - v[qj]!;
     const uy = v[q + 1]! - v[qj + 1]!;
     const uz = v[q + 2]! - v[qj + 2]!;
     const un = ux * nx + uy * ny + uz * nz;
-    const mi = v[q + 6]!, mj = v[qj + 6]!;
+    const mi = v[q + 6]!,
+      mj = v[qj + 6]!;
     let J = (wanted - un) / (mi + mj);
     if (J < -impulse[c]!) J = -impulse[c]!;
-    let Jx = J * nx, Jy = J * ny, Jz = J * nz;
+    let Jx = J * nx,
+      Jy = J * ny,
+      Jz = J * nz;
     if (J > 0 && friction_ball > 0) {
       const ai = p[o + 3]! + 0.5 * (d - p[o + 3]! - p[oj + 3]!);
       const aj = d - ai;
-      const ii = v[q + 7]!, ij = v[qj + 7]!;
+      const ii = v[q + 7]!,
+        ij = v[qj + 7]!;
       const wx = ai * v[q + 3]! + aj * v[qj + 3]!;
       const wy = ai * v[q + 4]! + aj * v[qj + 4]!;
       const wz = ai * v[q + 5]! + aj * v[qj + 5]!;

@@ -15,8 +15,12 @@ export const positionStep = (tolerance: number, diameter_m: number, acceleration
   Math.min(GREATEST_STEP_S, Math.sqrt((tolerance * diameter_m) / (7 * Math.max(acceleration, 1e-9))));
 
 /** Discrete-element step in s under `layers` layers. */
-export const elementStep = (tolerance: number, diameter_m: number, acceleration: number, layers: number): number =>
-  (Math.PI / 12) * Math.sqrt((tolerance * diameter_m) / (2 * layers * acceleration));
+export const elementStep = (
+  tolerance: number,
+  diameter_m: number,
+  acceleration: number,
+  layers: number,
+): number => (Math.PI / 12) * Math.sqrt((tolerance * diameter_m) / (2 * layers * acceleration));
 
 /** Spring stiffness in N/m that belongs to `elementStep`. */
 export const elementStiffness = (

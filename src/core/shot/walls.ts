@@ -44,8 +44,16 @@ export function chamberWalls(chamber: Chamber, baffle: Baffle | null, slice: Sli
  * point at[i..i+2] from the wall's surface, negative inside the steel. At the centre of a bore the normal is -x.
  * (Numbers go in and out by arrays: a number handed to or from a function may be put on the heap.)
  */
-export function wallDistance(walls: Walls, wall: number, at: Float64Array, i: number, out: Float64Array): void {
-  const x = at[i]!, y = at[i + 1]!, z = at[i + 2]!;
+export function wallDistance(
+  walls: Walls,
+  wall: number,
+  at: Float64Array,
+  i: number,
+  out: Float64Array,
+): void {
+  const x = at[i]!,
+    y = at[i + 1]!,
+    z = at[i + 2]!;
   const o = wall * WALL_STRIDE;
   const kind = walls[o]!;
   if (kind === BORE) {

@@ -176,6 +176,7 @@ const shot = {
 
   'expected.ballCount': 'from {{low}} to {{high}} balls',
   'expected.hashOfParameters': 'the fingerprint of its own parameters',
+  'expected.knownToFit': 'a way of spinning up that the fit was made for',
   'expected.notNegative': 'a number not below 0',
   'expected.plusOrMinusOne': '1 or -1',
   'expected.positive': 'a number above 0',
