@@ -159,15 +159,16 @@ export function ruleTable(world: World, rules: PairRules, axis: number): readonl
       if (rule === undefined) continue;
       const bands = rule.bands.filter((band) => parallel(band.axis));
       const slides = rule.slides.filter(parallel);
-      if (!rule.free && bands.length === 0 && slides.length === 0) continue;
-      table[u * count + v] = table[v * count + u] = { free: rule.free, bands, slides };
+      const free = rule.free || rule.picks.some(parallel);
+      if (!free && !rule.yields && bands.length === 0 && slides.length === 0) continue;
+      table[u * count + v] = table[v * count + u] = { ...rule, free, bands, slides };
     }
   return table;
 }
 
 function excluded(rule: PairRule, frame: GridFrame, a: number, b: number, overlap: boolean): boolean {
   if (rule.free) return true;
-  if (overlap && rule.slides.length > 0) return true;
+  if (overlap && (rule.yields || rule.slides.length > 0)) return true;
   for (const band of rule.bands) {
     const r = Math.hypot(a - band.through_m[frame.a]!, b - band.through_m[frame.b]!);
     if (Math.abs(r - band.radius_m) <= band.halfWidth_m) return true;

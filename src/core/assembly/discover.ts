@@ -18,6 +18,7 @@ import {
 } from './bits';
 import type { BlockingGraph } from './graph';
 import { type Move, type MoveTable, needsTogether, togetherMove } from './moves';
+import { pruneMoves } from './necessary';
 import { leastMovableSet } from './subassembly';
 import { DIRECTIONS } from './way';
 
@@ -29,10 +30,24 @@ export interface Discovery {
   readonly moves: readonly Move[];
   /** Moves that take a body away, by body. */
   readonly movesOf: readonly (readonly Move[])[];
+  /** Bodies that every plan takes off before a body, or with it. */
+  readonly necessary: readonly Bits[];
   /** Subassemblies found, in the order in which they came off. */
   readonly together: readonly Bits[];
   /** Bodies that no sequence of these moves frees. */
   readonly stuck: Bits;
+}
+
+const wholes = new WeakMap<MoveTable, Discovery>();
+
+/** The moves of the whole machine off its base; found once for a graph. */
+export function discoverWhole(table: MoveTable): Discovery {
+  const known = wholes.get(table);
+  if (known !== undefined) return known;
+  const all = table.graph.bodies.map((_, u) => u);
+  const found = discoverMoves(table, bitsOf(table.count, all), baseOf(table.graph, all));
+  wholes.set(table, found);
+  return found;
 }
 
 /**
@@ -86,11 +101,14 @@ export function discoverMoves(table: MoveTable, present: Bits, base: number, pre
         .map(({ d }) => togetherMove(table, units, d)),
     );
   }
-  const usableMoves = moves
-    .filter((m) => !hasBit(m.units, base))
-    .map((m) => (isSubset(m.needs, present) ? m : { ...m, needs: within(m.needs, present) }));
+  const { moves: usableMoves, necessary } = pruneMoves(
+    count,
+    moves
+      .filter((m) => !hasBit(m.units, base))
+      .map((m) => (isSubset(m.needs, present) ? m : { ...m, needs: within(m.needs, present) })),
+  );
   const movesOf = table.graph.bodies.map((_, u) => usableMoves.filter((m) => hasBit(m.units, u)));
-  return { table, base, moves: usableMoves, movesOf, together, stuck: bitsOf(count, stuckList) };
+  return { table, base, moves: usableMoves, movesOf, necessary, together, stuck: bitsOf(count, stuckList) };
 }
 
 /** Takes out bodies as long as any is free. */

@@ -2,6 +2,7 @@
  * What the joints add that shapes cannot say: threads first, tight fits together until pressed, hoses off, fluid
  * drained, seals carried by the part they sit in.
  */
+import { sealHost } from './seal-host';
 import type { World } from './world';
 
 export type JointKind = 'clamped' | 'holds' | 'thread' | 'tight' | 'hose' | 'drain' | 'carries';
@@ -53,7 +54,7 @@ export function findJoints(world: World): readonly Joint[] {
         pairs(relation.port, relation.hose, (a, b) => link(a, b, 'hose', false));
         break;
       case 'seal':
-        pairs(sealHost(world, relation), relation.seal, (a, b) => link(a, b, 'carries', true));
+        pairs(sealHost(world.machine, relation), relation.seal, (a, b) => link(a, b, 'carries', true));
         break;
       case 'fluid':
         if (relation.drain !== null)
@@ -64,18 +65,6 @@ export function findJoints(world: World): readonly Joint[] {
     }
   }
   return joints;
-}
-
-/** What a seal sits in: the part that it is pressed into, else the first one that it seals. */
-function sealHost(
-  world: World,
-  relation: { readonly seal: string; readonly between: readonly string[] },
-): string {
-  for (const seat of world.machine.relations) {
-    if (seat.type !== 'seat' || (seat.interference_m ?? 0) <= 0) continue;
-    if (seat.inner === relation.seal) return seat.outer;
-  }
-  return relation.between[0] ?? '';
 }
 
 /**

@@ -36,7 +36,7 @@ export function leastMoves(
   costOf: (move: Move) => number,
   budget = SEARCH_BUDGET,
 ): LeastResult {
-  const { movesOf, table } = found;
+  const { movesOf, table, necessary } = found;
   const { count } = table;
   const costs = new Map(found.moves.map((m) => [m, costOf(m)]));
   const share = table.graph.bodies.map((_, u) =>
@@ -45,6 +45,13 @@ export function leastMoves(
   let best: readonly Move[] | null = null;
   let bestCost = Infinity;
   let nodes = 0;
+  /** Required bodies with all that they cannot do without, of what is not covered yet. */
+  const unavoidable = (required: Bits, covered: Bits): Bits => {
+    const all = copyBits(required);
+    for (const u of members(required)) addBits(all, necessary[u]!);
+    dropBits(all, covered);
+    return within(all, present);
+  };
   const bound = (required: Bits): number => members(required).reduce((sum, u) => sum + share[u]!, 0);
 
   const search = (chosen: Move[], covered: Bits, required: Bits, cost: number): void => {
@@ -72,7 +79,8 @@ export function leastMoves(
         addBits(nextCovered, move.units);
         const nextRequired = copyBits(required);
         addBits(nextRequired, within(move.needs, present));
-        dropBits(nextRequired, nextCovered);
+        const open = unavoidable(nextRequired, nextCovered);
+        nextRequired.set(open);
         const nextCost = cost + costs.get(move)!;
         return { move, nextCovered, nextRequired, nextCost, guess: nextCost + bound(nextRequired) };
       })
@@ -84,7 +92,7 @@ export function leastMoves(
       chosen.pop();
     }
   };
-  const goal = bitsOf(count, targets);
+  const goal = unavoidable(bitsOf(count, targets), emptyBits(count));
   const rootBound = bound(goal);
   search([], emptyBits(count), goal, 0);
   const proven = nodes <= budget;

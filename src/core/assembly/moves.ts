@@ -101,7 +101,7 @@ function singleMove(table: BareTable, body: number, way: Way, pressing: boolean)
 }
 
 /** Travel that takes a body's box out of all bodies' bounds along a direction; oblique ones count as long. */
-function exitTravel_m(graph: BlockingGraph, body: number, direction: number): number {
+export function exitTravel_m(graph: BlockingGraph, body: number, direction: number): number {
   if (direction < 0) return 1e3;
   const axis = direction >> 1;
   const { bounds } = graph.bodies[body]!;

@@ -2,7 +2,7 @@
 import { message } from '../kernel';
 import type { Machine } from '../machine';
 import { bitsOf, copyBits, hasBit, intersects, members } from './bits';
-import { baseOf, discoverMoves } from './discover';
+import { baseOf, discoverMoves, discoverWhole } from './discover';
 import { buildGraph } from './build-graph';
 import type { BlockingGraph } from './graph';
 import { leastMoves } from './least';
@@ -46,8 +46,7 @@ export function planOnGraph(machine: Machine, graph: BlockingGraph, options: Pla
 
 function planAll(machine: Machine, table: MoveTable, present: Bits, least: Least): Plan {
   const { graph } = table;
-  const base = baseOf(graph, members(present));
-  const found = discoverMoves(table, present, base);
+  const found = discoverWhole(table);
   const moves = sequenceAll(found, present);
   const gone = new Set(moves.flatMap((m) => members(m.units)));
   const bench = moves.filter((m) => m.way === null).flatMap((m) => benchMoves(table, m.units));
@@ -79,8 +78,8 @@ function planFor(machine: Machine, table: MoveTable, present: Bits, target: stri
   const goal = graph.bodies.findIndex((b) => b.unitIds.includes(target) || b.id === target);
   const empty = { machineId: machine.id, target, least, steps: [], stayIds: [], cost: 0, lowerBound: 0 };
   if (goal < 0) return { ...empty, orderExists: false, stuckIds: [target], provenLeast: false };
-  const base = baseOf(graph, members(present));
-  const found = discoverMoves(table, present, base);
+  const found = discoverWhole(table);
+  const { base } = found;
   const cost = costBy(machine, table, least);
   const benchFor = new Map<Move, readonly BenchWork[]>();
   const withBench = (move: Move): number => {

@@ -1,9 +1,10 @@
 /**
  * Which touching surfaces do not count as blocking. Pair by pair, from the declared relations, never by a tolerance
  * for all: a cylinder that two parts share (a seat, a thread, a spline) is left out in a thin band about its radius
- * and only along its own axis; a flexible pair (a seal and what it seals) is left out altogether.
+ * and only along its own axis; a seal yields to what it seals and comes out of what it sits in.
  */
 import type { Vec3 } from '../kernel';
+import { sealHost } from './seal-host';
 import { partAxis, type World } from './world';
 
 /** A shared cylinder: lines along `axis` within `halfWidth_m` of its surface do not count for this pair. */
@@ -18,7 +19,11 @@ export interface PairRule {
   readonly bands: readonly SeatBand[];
   /** Along these axes lines on which the two already overlap do not count (a spline's teeth, a gland's squeeze). */
   readonly slides: readonly Vec3[];
-  /** The pair never blocks one another (seal and what it seals). */
+  /** Lines on which the two already overlap do not count in any direction (a lip on its shaft). */
+  readonly yields: boolean;
+  /** Along these axes the pair never blocks one another (an elastic ring and the groove that it is picked out of). */
+  readonly picks: readonly Vec3[];
+  /** The pair never blocks one another (a hose and its port). */
   readonly free: boolean;
 }
 
@@ -36,10 +41,16 @@ export const bandHalfWidth_m = (radius_m: number, interference_m: number): numbe
   0.0003 + radius_m * (1 - Math.cos(Math.PI / 48)) + Math.max(0, interference_m);
 
 export function pairRules(world: World): PairRules {
-  const rules = new Map<number, { bands: SeatBand[]; slides: Vec3[]; free: boolean }>();
-  const rule = (a: number, b: number): { bands: SeatBand[]; slides: Vec3[]; free: boolean } => {
+  const rules = new Map<
+    number,
+    { bands: SeatBand[]; slides: Vec3[]; yields: boolean; picks: Vec3[]; free: boolean }
+  >();
+  const rule = (
+    a: number,
+    b: number,
+  ): { bands: SeatBand[]; slides: Vec3[]; yields: boolean; picks: Vec3[]; free: boolean } => {
     const key = pairKey(world, a, b);
-    const known = rules.get(key) ?? { bands: [], slides: [], free: false };
+    const known = rules.get(key) ?? { bands: [], slides: [], yields: false, picks: [], free: false };
     rules.set(key, known);
     return known;
   };
@@ -90,9 +101,11 @@ export function pairRules(world: World): PairRules {
         );
         break;
       case 'seal':
-        for (const other of relation.between)
-          each(world.partsOf(relation.seal), world.partsOf(other), (_, a, b) => {
-            rule(a, b).free = true;
+        for (const other of new Set([sealHost(world.machine, relation), ...relation.between]))
+          each(world.partsOf(relation.seal), world.partsOf(other), (p, a, b) => {
+            rule(a, b).yields = true;
+            if (other === sealHost(world.machine, relation))
+              rule(a, b).picks.push(partAxis(world.machine, p));
           });
         break;
       case 'hose':

@@ -183,7 +183,7 @@ export function strikes(
           const b = grid.b0_m + ib * grid.cell_m;
           const rule = table?.[body * count + v];
           if (rule !== undefined && rule !== null) {
-            if (rule.free || (overlap && rule.slides.length > 0)) continue;
+            if (rule.free || (overlap && (rule.yields || rule.slides.length > 0))) continue;
             if (rule.bands.some((s) => nearBand(a, b, s.through_m, s.radius_m, s.halfWidth_m, axes)))
               continue;
           }

@@ -2,8 +2,8 @@
 import { message } from '../kernel';
 import type { Machine } from '../machine';
 import { dot, scale, type Vec3 } from '../kernel';
-import { type Bits, dropBits, hasBit, members } from './bits';
-import type { Move, MoveTable } from './moves';
+import { type Bits, dropBits, hasBit, intersects, members } from './bits';
+import { exitTravel_m, type Move, type MoveTable } from './moves';
 import { reasonsFor } from './reasons';
 import { toolsOf } from './sizes';
 import type { Leg, Step, Tool } from './types';
@@ -13,6 +13,9 @@ import { DIRECTIONS, type Way, type WayLeg } from './way';
 const DEFAULT_TIME_S = { fastener: 30, part: 600, press: 1200 } as const;
 /** Above this a lift needs gear (common practice for one person). */
 const LIFT_BY_HAND_KG = 25;
+/** Number of the direction towards the ground, and how much longer a way there may seem. */
+const DOWN = 3;
+const DOWN_PENALTY = 4;
 /** Room left behind a part that has come clear, metres. */
 const CLEAR_M = 0.02;
 
@@ -57,7 +60,7 @@ export function makeStep(context: StepContext, move: Move): Step {
   const going = members(move.units).filter((u) => hasBit(present, u));
   const lead = graph.bodies[move.lead]!;
   dropBits(present, move.units);
-  const way = plainestWay(table, present, move);
+  const way = plainestWay(table, present, going, move);
   const legs = runLegs(
     table,
     present,
@@ -102,11 +105,24 @@ export function liftMass_kg(table: MoveTable, going: readonly number[], together
   return together ? masses.reduce((sum, m) => sum + m, 0) : Math.max(...masses);
 }
 
-/** Of a fastener's ways the first, most direct one that is free by now; other moves keep theirs. */
-function plainestWay(table: MoveTable, present: Bits, move: Move): Way | null {
-  if (move.way?.kind !== 'fastener') return move.way;
-  const free = table.graph.ways[move.lead]!.find((w) => w.blockers.every((b) => !hasBit(present, b.body)));
-  return free ?? move.way;
+/**
+ * The plainest way that is free by now, which may need more gone than the move that was planned: of a fastener the
+ * most direct, of a part the shortest way out. Other moves keep theirs.
+ */
+function plainestWay(table: MoveTable, present: Bits, going: readonly number[], move: Move): Way | null {
+  const ways = table.graph.ways[move.lead]!;
+  if (move.way?.kind === 'fastener')
+    return ways.find((w) => w.blockers.every((b) => !hasBit(present, b.body))) ?? move.way;
+  if (move.way?.kind !== 'straight' || move.direction < 0) return move.way;
+  const free = ways.filter(
+    (w) =>
+      w.kind === 'straight' &&
+      w.direction >= 0 &&
+      going.every((u) => !intersects(table.blocked[w.direction]![u]!, present)),
+  );
+  const cost = (w: Way): number =>
+    exitTravel_m(table.graph, move.lead, w.direction) * (w.direction === DOWN ? DOWN_PENALTY : 1);
+  return free.reduce<Way>((best, w) => (cost(w) < cost(best) ? w : best), move.way);
 }
 
 /** Gives each open leg the distance that takes the bodies clear of all that remain. */
