@@ -40,7 +40,15 @@ export default tseslint.config(
   {
     files: ['scripts/**/*.mjs', '*.js'],
     languageOptions: {
-      globals: { process: 'readonly', console: 'readonly', URL: 'readonly', setTimeout: 'readonly' },
+      globals: {
+        window: 'readonly',
+        HTMLInputElement: 'readonly',
+        Event: 'readonly',
+        process: 'readonly',
+        console: 'readonly',
+        URL: 'readonly',
+        setTimeout: 'readonly',
+      },
     },
   },
 );
