@@ -5,7 +5,7 @@
  * take part; fluids have no shape here, they are drained.
  */
 import { rotate, type Vec3, X_AXIS } from '../kernel';
-import type { GroupEntry, Machine, Relation } from '../machine';
+import { defaultOptions, type GroupEntry, isPresent, type Machine, type Relation } from '../machine';
 import { type KindMass, type KindSolid, poseMass } from '../geometry';
 
 export type Solids = Readonly<Record<string, KindSolid>>;
@@ -55,13 +55,8 @@ const PATTERN_TAIL = /(-\d+|\/\d+)$/;
 export function buildWorld(machine: Machine, solids: Solids, masses: Masses): World {
   const { parts, units, relations } = machine;
   const fluidIds = new Set(relations.flatMap((r) => (r.type === 'fluid' ? [r.fluid] : [])));
-  const active = parts.map(
-    (p) =>
-      !p.context &&
-      !fluidIds.has(p.unit) &&
-      !fluidIds.has(p.id) &&
-      (p.option === null || machine.options[p.option]?.on === true),
-  );
+  const options = defaultOptions(machine);
+  const active = parts.map((p) => isPresent(p, options) && !fluidIds.has(p.unit) && !fluidIds.has(p.id));
   const partNumber = new Map(parts.map((p, i) => [p.id, i]));
   const named = new Map<string, number[]>();
   const name = (id: string, part: number): void => {
