@@ -61,7 +61,7 @@ describe.each(models)('words of $name', ({ files }) => {
 });
 
 describe('words of the interface', () => {
-  const sources = ['src/view/panels', 'src/view/print', 'src/app'].flatMap((folder) =>
+  const sources = ['src/view/panels', 'src/app'].flatMap((folder) =>
     readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
       .filter((name) => /\.tsx?$/.test(name))
       .map((name) => readFileSync(join(root, folder, name), 'utf8')),
