@@ -1,6 +1,7 @@
 /** A machine named on the command line: its data, solids and masses. */
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
+import { type BlockingGraph, buildGraph } from '../../core/assembly';
 import {
   buildMachine,
   kindMasses,
@@ -16,12 +17,22 @@ export interface LoadedModel {
   readonly machine: Machine;
   readonly solids: Readonly<Record<string, KindSolid>>;
   readonly masses: Readonly<Record<string, KindMass>>;
+  readonly graph: BlockingGraph;
 }
+
+/** Models already loaded by this process. */
+const loaded = new Map<string, Result<LoadedModel>>();
 
 const MODELS = join(resolve(import.meta.dirname, '../../..'), 'models');
 
-/** Loads `name`: a folder of models/, a folder or a single file of the disk. */
+/** Loads `name`: a folder of models/, a folder or a single file of the disk; with what blocks what in it. */
 export async function loadModel(name: string): Promise<Result<LoadedModel>> {
+  const known = loaded.get(name) ?? (await readModel(name));
+  loaded.set(name, known);
+  return known;
+}
+
+async function readModel(name: string): Promise<Result<LoadedModel>> {
   const place = [join(MODELS, name), resolve(name)].find((path) => existsSync(path));
   if (place === undefined)
     return fail([{ path: 'model', expected: message('calc.fault.model'), found: printFound(name) }]);
@@ -32,5 +43,6 @@ export async function loadModel(name: string): Promise<Result<LoadedModel>> {
   if (!parsed.ok) return parsed;
   const { machine } = parsed.value;
   const solids = buildMachine(await loadSolidKernel(), machine);
-  return ok({ machine, solids, masses: kindMasses(machine, solids) });
+  const masses = kindMasses(machine, solids);
+  return ok({ machine, solids, masses, graph: buildGraph(machine, solids, masses) });
 }

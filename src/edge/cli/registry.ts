@@ -46,6 +46,8 @@ import brineFill from './calculations/brine-fill';
 import oilVolume from './calculations/oil-volume';
 import alignment from './calculations/alignment';
 import itemStatistics from './calculations/item-statistics';
+import blocking from './calculations/blocking';
+import teardown from './calculations/teardown';
 
 export const CALCULATIONS: readonly Calculation[] = [
   unbalance,
@@ -81,4 +83,6 @@ export const CALCULATIONS: readonly Calculation[] = [
   oilVolume,
   alignment,
   itemStatistics,
+  blocking,
+  teardown,
 ];

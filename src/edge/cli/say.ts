@@ -8,7 +8,7 @@ export function say(message: Message): string {
   if (template === undefined) {
     return message.params === undefined ? message.key : `${message.key} ${JSON.stringify(message.params)}`;
   }
-  return template.replace(/\{\{\s*(\w+)\s*\}\}/g, (whole, name: string) => {
+  return template.replace(/\{\{\s*([\w-]+)\s*\}\}/g, (whole, name: string) => {
     const value = message.params?.[name];
     return value === undefined ? whole : sayParam(value);
   });

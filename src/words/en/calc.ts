@@ -13,6 +13,9 @@ const calc = {
   'calc.fault.not-json': '{{name}} reads one JSON object from standard input, and this is not JSON: {{why}}',
   'calc.fault.guard': '{{name}} cannot be computed from this input: {{why}}',
 
+  'calc.fault.model': 'the name of a machine of models/, or a folder or file of one',
+  'calc.fault.unit': 'the id of a unit of the machine',
+
   'calc.expected.type': 'a value of type {{type}}',
   'calc.expected.above': 'a number above {{limit}}',
   'calc.expected.below': 'a number below {{limit}}',
@@ -31,6 +34,11 @@ const calc = {
   'calc.centrifugal.answers': 'How large is the force of a mass that turns off centre?',
   'calc.segment.answers':
     'How large is the part of a circle that a chord cuts off, and where is its centroid?',
+
+  'calc.blocking.answers':
+    'What bars a unit of a machine from leaving along each direction, at which distance, and which joints hold it?',
+  'calc.teardown.answers':
+    'In which order does a machine come apart, whole or just far enough to free one unit, and what must be held?',
 
   'calc.unbalance.answers':
     'How large is the unbalance of an exciter with loose shot in one direction of rotation, and what does it shake?',

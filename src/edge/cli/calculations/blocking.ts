@@ -1,6 +1,6 @@
 /** `calc blocking`: what bars a unit from leaving, direction by direction, and the joints that hold it. */
 import { z } from 'zod';
-import { buildGraph, DIRECTIONS, straightBlockers, type Way } from '../../../core/assembly';
+import { DIRECTIONS, straightBlockers, type Way } from '../../../core/assembly';
 import { fail, message, ok, printFound } from '../../../core/kernel';
 import { defineCalculation } from '../calculation';
 import { choice, number, text, vector3 } from '../fields';
@@ -35,8 +35,7 @@ export default defineCalculation({
   run: async ({ model, unit }) => {
     const loaded = await loadModel(model);
     if (!loaded.ok) return loaded;
-    const { machine, solids, masses } = loaded.value;
-    const graph = buildGraph(machine, solids, masses);
+    const { graph } = loaded.value;
     const body = graph.bodies.findIndex((b) => b.unitIds.includes(unit));
     if (body < 0)
       return fail([{ path: 'unit', expected: message('calc.fault.unit'), found: printFound(unit) }]);

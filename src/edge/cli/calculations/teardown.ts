@@ -1,7 +1,7 @@
 /** `calc teardown`: the order of taking apart, whole or down to one unit, with paths, reasons and supports. */
 import { z } from 'zod';
-import { planTeardown } from '../../../core/assembly';
-import { ok } from '../../../core/kernel';
+import { planOnGraph } from '../../../core/assembly';
+import { fail, message, ok, printFound } from '../../../core/kernel';
 import { defineCalculation } from '../calculation';
 import { choice, number, text, vector3 } from '../fields';
 import { loadModel } from '../model';
@@ -47,8 +47,10 @@ export default defineCalculation({
   run: async ({ model, target, least }) => {
     const loaded = await loadModel(model);
     if (!loaded.ok) return loaded;
-    const { machine, solids, masses } = loaded.value;
-    const plan = planTeardown(machine, solids, masses, { target, least });
+    const { machine, graph } = loaded.value;
+    if (target !== 'all' && !graph.bodies.some((b) => b.unitIds.includes(target)))
+      return fail([{ path: 'target', expected: message('calc.fault.unit'), found: printFound(target) }]);
+    const plan = planOnGraph(machine, graph, { target, least });
     return ok({
       steps: plan.steps.map((step) => ({
         kind: step.kind,
