@@ -45,7 +45,9 @@ describe('dropping machine files', () => {
     await page.getByRole('tab', { name: 'Machine' }).click();
     const saving = page.waitForEvent('download');
     await page.getByRole('link', { name: /^Save the training roller/ }).click();
-    const saved = readFileSync(await (await saving).path(), 'utf8');
+    const chunks: Buffer[] = [];
+    for await (const chunk of await (await saving).createReadStream()) chunks.push(chunk as Buffer);
+    const saved = Buffer.concat(chunks).toString('utf8');
     expect(saved).toContain('name: Alder One');
     const renamed = {
       name: 'mine.yaml',
