@@ -103,7 +103,7 @@ function waysOut(sighting: Sighting, body: AssemblyBody, sense: number): Way[] {
         kind: 'fastener',
         direction,
         legs: first,
-        partLegs: alike ? null : legs,
+        partLegs: alike ? null : Object.fromEntries(legs),
         blockers,
         releases: -1,
       });

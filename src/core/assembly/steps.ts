@@ -68,8 +68,8 @@ export function makeStep(context: StepContext, move: Move): Step {
     way?.legs ?? [{ direction: DIRECTIONS[move.direction]!, distance_m: null, pitch_m: null }],
   );
   const partLegs: Record<string, readonly Leg[]> = {};
-  for (const [part, own] of way?.partLegs ?? [])
-    partLegs[machine.parts[part]!.id] = runLegs(table, present, going, own);
+  for (const [part, own] of Object.entries(way?.partLegs ?? {}))
+    partLegs[machine.parts[Number(part)]!.id] = runLegs(table, present, going, own);
   const units = machine.units.filter((u) => going.some((g) => graph.bodies[g]!.unitIds.includes(u.id)));
   const mass_kg = going.reduce((sum, u) => sum + graph.bodies[u]!.mass_kg, 0);
   const group = units.length === 1 ? (units[0]?.group ?? null) : null;

@@ -5,8 +5,9 @@
  * end from some side. Sizes by wrench size (sizes.ts).
  */
 import { add, cross, dot, quatFromAxisAngle, rotate, scale, type Vec3 } from '../kernel';
-import { bodiesInCylinder, eachInSlab, type Sight, sightAlong, type Sighting } from './sight';
+import { type Sight, sightAlong, type Sighting } from './sight';
 import { RATCHET_HANDLE_M, RATCHET_HEIGHT_M, socketOutside_m, spannerLength_m } from './sizes';
+import { bodiesInCylinder, eachInSlab } from './slab';
 import { DIRECTIONS } from './way';
 import { type AssemblyBody, partAxis } from './world';
 

@@ -36,7 +36,7 @@ export interface Way {
   readonly direction: number;
   readonly legs: readonly WayLeg[];
   /** Legs of each part where they differ. */
-  readonly partLegs: ReadonlyMap<number, readonly WayLeg[]> | null;
+  readonly partLegs: Readonly<Record<number, readonly WayLeg[]>> | null;
   readonly blockers: readonly Blocker[];
   /** A threaded partner that this way comes off by itself. */
   readonly releases: number;
