@@ -48,8 +48,7 @@ export function openRecording(buffer: ArrayBuffer, file = 'recording'): Result<R
   const radii = Float32Array.from(new Uint16Array(buffer, radiiAt, count), (r) => r * 1e-6);
   const numbers = new Float32Array(buffer, readingsAt, READING_NUMBERS * frames);
   const ends = new Uint32Array(buffer, endsAt, frames);
-  if (framesAt + ends[frames - 1]! > buffer.byteLength)
-    return refuse('frames', frames, 'expected.wholeFile');
+  if (framesAt + ends[frames - 1]! > buffer.byteLength) return refuse('frames', frames, 'expected.wholeFile');
   const readings = Array.from({ length: frames }, (_, frame) => readingAt(numbers, frame));
   const decode = createDecoder(new Uint8Array(buffer, framesAt), ends, 3 * count);
   const { slice } = parameters;

@@ -26,7 +26,10 @@ const gridSchema = z.object({
   centre_x_m: numbers,
   centre_y_m: numbers,
   captured: numbers,
-  /** Standard deviation between seeds, over all rows: of a coordinate of the centre, and of the captured share. */
+  /**
+   * Root mean square miss of runs anywhere in the table and with seeds of their own (scatter and the error between
+   * rows): of the coordinate of the centre that misses more, and of the captured share.
+   */
   centre_sd_m: z.number(),
   captured_sd: z.number(),
 });
@@ -60,14 +63,14 @@ export interface SettledQuery {
 export interface SettledAnswer {
   /** Centre of the shot's mass, body frame, m. */
   readonly centre_m: readonly [number, number];
-  /** Half width of the band of either coordinate, m: a single run lies within it about nineteen times in twenty. */
+  /** Half width of the band of either coordinate, m: two root mean square misses; `check` says how often it held. */
   readonly band_m: number;
   readonly captured: number;
   readonly captured_band: number;
 }
 
-/** The band in standard deviations between seeds. */
-const BAND_SD = 2;
+/** The band in root mean square misses. */
+export const BAND_SD = 2;
 
 /**
  * The time in which the law would reach `frequency_Hz` if it went on: laws with the same f / t (linear) or f / t^2
@@ -79,7 +82,7 @@ export const timeTo = (law: SettledQuery['spin_up'], frequency_Hz: number): numb
     : law.time_s * Math.sqrt(frequency_Hz / law.frequency_Hz);
 
 /** Interpolates a fit; every quantity outside the table is a fault with the span that is known. */
-export function settledShot(fit: SettledFit, query: SettledQuery): Result<SettledAnswer> {
+export function fittedShot(fit: SettledFit, query: SettledQuery): Result<SettledAnswer> {
   const grid = fit.grids.find((g) => g.state === query.state && g.law === query.spin_up.kind);
   if (grid === undefined)
     return fail([
