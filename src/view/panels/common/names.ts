@@ -39,7 +39,9 @@ export function unitName(speech: Speech, machine: Machine, unitId: string): stri
   const key = `unit.${unitId}.name`;
   if (speech.has(key)) return speech.t(key);
   const unit = findUnit(machine, unitId);
-  if (unit === undefined) return partName(speech, machine, unitId);
+  if (unit === undefined) {
+    return speech.has(`fluid.${unitId}`) ? speech.t(`fluid.${unitId}`) : partName(speech, machine, unitId);
+  }
   if (unit.partIds.length === 1) return partName(speech, machine, unit.partIds[0]!);
   const kinds = [...new Set(unit.partIds.map((id) => findPart(machine, id)!.kind))];
   return kindName(speech, machine, kinds[0]!);

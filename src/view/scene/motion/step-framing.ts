@@ -2,7 +2,7 @@
 import { poseOffsetsAt, type Timeline } from '../../../core/assembly';
 import { eachReach, HIDDEN, type PartTable } from '../machine/part-table';
 
-/** Way that stays in view for a small part, metres; long parts get more, so that they are seen to come out. */
+/** Way that stays in view for a small part, metres; large ones are seen all the way to where they are laid down. */
 const WAY_IN_VIEW_M = 1.5;
 
 /** Points x y z of the parts at their seats and on their way. */
@@ -22,7 +22,7 @@ export function stepPoints(
     const o = 4 * part;
     const way = [0, 1, 2].map((k) => after[o + k]! - before[o + k]!);
     const length = Math.hypot(...way);
-    const most = Math.max(WAY_IN_VIEW_M, 1 + 2.4 * table.kinds[table.kindOf[part]!]!.radius);
+    const most = Math.max(WAY_IN_VIEW_M, 1 + 12 * table.kinds[table.kindOf[part]!]!.radius);
     const share = length > most ? most / length : 1;
     const seat = table.positions[part]!.toArray();
     const m = table.matrices;
