@@ -2,7 +2,7 @@
  * Sizes of hand tools for a wrench size across flats. Common practice in the trade, no source: outside diameters of
  * hand sockets, drives by size, spanner length about ten times the size.
  */
-import type { GroupEntry } from '../machine';
+import type { GroupEntry, Kind } from '../machine';
 import type { Tool } from './types';
 
 /** Across flats and outside diameter of a hand socket, millimetres (close to DIN 3124, from memory). */
@@ -63,15 +63,30 @@ export const RATCHET_HANDLE_M = 0.045;
 export const spannerLength_m = (acrossFlats_m: number): number =>
   Math.min(0.5, Math.max(0.12, 10 * acrossFlats_m));
 
-/** Tools for a fastener of the model, with the extension that its place asks for. */
-export function toolsOf(group: GroupEntry, extension_m: number): readonly Tool[] {
+/** Tool for a part that is turned off its thread by itself (a plug, a shaft nut), from its own head. */
+export function toolOfThreaded({ params }: Kind): Tool {
+  const plain = { drive: '', extension_m: 0 } as const;
+  if (params.builder === 'nut') return { kind: 'socket', size_m: params.across_flats_m, ...plain };
+  if (params.builder === 'bolt' && params.head.form === 'hex')
+    return { kind: 'socket', size_m: params.head.across_flats_m, ...plain };
+  if (params.builder === 'bolt' && params.head.form === 'socket')
+    return { kind: 'hex-key', size_m: params.head.key_m, ...plain };
+  return { kind: 'pin-spanner', size_m: 0, ...plain };
+}
+
+/**
+ * Tools for a fastener of the model, with the extension that its place asks for; null: the straight way to its head
+ * is barred and a spanner must do.
+ */
+export function toolsOf(group: GroupEntry, extension_m: number | null): readonly Tool[] {
   const { drive, size_m } = group.tool;
   switch (drive) {
     case 'hex':
     case 'square':
+      if (extension_m === null) return [{ kind: 'spanner', size_m, drive: '', extension_m: 0 }];
       return [{ kind: 'socket', size_m, drive: driveFor(size_m).name, extension_m }];
     case 'socket-hex':
-      return [{ kind: 'hex-key', size_m, drive: driveFor(size_m).name, extension_m }];
+      return [{ kind: 'hex-key', size_m, drive: driveFor(size_m).name, extension_m: extension_m ?? 0 }];
     case 'pin':
       return [{ kind: 'pin-spanner', size_m, drive: '', extension_m: 0 }];
     case 'none':

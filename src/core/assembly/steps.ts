@@ -5,7 +5,7 @@ import { dot, scale, type Vec3 } from '../kernel';
 import { type Bits, dropBits, hasBit, intersects, members } from './bits';
 import { exitTravel_m, type Move, type MoveTable } from './moves';
 import { reasonsFor } from './reasons';
-import { toolsOf } from './sizes';
+import { toolOfThreaded, toolsOf } from './sizes';
 import type { Leg, Step, Tool } from './types';
 import { DIRECTIONS, type Way, type WayLeg } from './way';
 
@@ -74,13 +74,19 @@ export function makeStep(context: StepContext, move: Move): Step {
   const mass_kg = going.reduce((sum, u) => sum + graph.bodies[u]!.mass_kg, 0);
   const group = units.length === 1 ? (units[0]?.group ?? null) : null;
   const tools: Tool[] = [];
-  if (group !== null) tools.push(...toolsOf(group, extensionFor(table, present, move)));
+  if (group !== null)
+    tools.push(...toolsOf(group, goesStraight(way) ? extensionFor(table, present, move) : null));
+  else if (way?.kind === 'unscrew')
+    tools.push(toolOfThreaded(machine.kinds[machine.parts[lead.parts[0]!]!.kind]!));
   else if (lead.hose) tools.push({ kind: 'spanner', size_m: 0, drive: '', extension_m: 0 });
   if (move.presses) tools.push({ kind: 'press', size_m: 0, drive: '', extension_m: 0 });
   if (group === null && liftMass_kg(table, going, move.way === null) > LIFT_BY_HAND_KG)
     tools.push({ kind: 'lifting-gear', size_m: 0, drive: '', extension_m: 0 });
   if (tools.length === 0) tools.push({ kind: 'hand', size_m: 0, drive: '', extension_m: 0 });
   const why = reasonsFor(table, move, later);
+  // Copies of a pattern are worked one after the other; a subassembly is one lift, a carried seal no work.
+  const copies =
+    move.way === null ? [move.lead] : going.filter((u) => u === move.lead || !graph.bodies[u]!.seal);
   const rest = members(present).map((u) => graph.bodies[u]!.id);
   if (bench) why.unshift(message('why.bench', { part: lead.id, from: rest }));
   return {
@@ -95,7 +101,7 @@ export function makeStep(context: StepContext, move: Move): Step {
     tools,
     cautions: [...new Set(units.flatMap((u) => u.entries.flatMap((e) => e.cautions ?? [])))],
     supports: [],
-    time_s: moveTime_s(machine, table, move),
+    time_s: copies.reduce((sum, u) => sum + moveTime_s(machine, table, { ...move, lead: u }), 0),
   };
 }
 
@@ -178,6 +184,12 @@ function boxReach(bounds: Float64Array, direction: Vec3): number {
     sum += Math.max(direction[k]! * bounds[2 * k]!, direction[k]! * bounds[2 * k + 1]!);
   return sum;
 }
+
+/** Whether every copy of a fastener leaves along one line. */
+const goesStraight = (way: Way | null): boolean =>
+  [way?.legs ?? [], ...Object.values(way?.partLegs ?? {})].every((legs) =>
+    legs.every((leg) => dot(leg.direction, legs[0]!.direction) > 0.999),
+  );
 
 /** How far the heads lie inside what still surrounds them, along the way out; below a socket's length: none. */
 function extensionFor(table: MoveTable, present: Bits, move: Move): number {
