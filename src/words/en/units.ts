@@ -19,7 +19,6 @@ const units = {
   'unit.hub-dowels.name': 'Hub dowels',
   'unit.hitch-pin-screws.name': 'Hitch pin screws',
   'unit.pad-bolts.name': 'Pad shell bolts',
-  'unit.pad-nuts.name': 'Pad shell nuts',
   'unit.scraper-arm-bolts-front.name': 'Front scraper arm bolts',
   'unit.scraper-bar-bolts-front.name': 'Front scraper bar bolts',
   'unit.scraper-arm-bolts-rear.name': 'Rear scraper arm bolts',

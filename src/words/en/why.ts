@@ -7,12 +7,10 @@ const why = {
   'why.thread': 'Its thread holds the {{threaded}}.',
   'why.hose': 'The hose must be off before the {{port}} can move.',
   'why.drain': 'The oil behind the {{boundary}} must be out before it is opened.',
-  'why.carries': 'It carries its weight on the {{carrier}}, which comes later.',
   'why.tight': 'It sits tight on the {{other}}.',
   'why.together': 'The {{part}} leaves together with the {{members}}: they part on the bench.',
   'why.together-thread': 'The {{part}} cannot be undone in place: the {{barred-by}} bars the way.',
   'why.bench': 'It is reached on the bench, now that the {{from}} is out.',
-  'why.last': 'The {{part}} is what all the rest came off.',
   'why.support': 'The {{carrier}} carries it with {{force_N}} and comes off next: hold it first.',
   'why.chock': 'Without the {{carrier}} nothing brakes the {{part}}: {{force_N}} hold it on the slope.',
   'why.sling':
