@@ -3,4 +3,5 @@ export * from './schema';
 export * from './machine';
 export * from './query';
 export * from './parse';
+export * from './read-yaml';
 export { relationRefs } from './references';
