@@ -43,7 +43,7 @@ const PROMISED: readonly (readonly [string, string, string, string])[] = [
 ]; // prettier-ignore
 
 const LATER =
-  'static-safety fitted-clearance alignment star-sequence joint-slip oil-volume lift-limit end-play roller-time';
+  'static-safety fitted-clearance alignment star-sequence joint-slip oil-volume lift-limit end-play roller-time rolling-time';
 const words = (text: string) => text.split(' ').filter((word) => word !== '');
 const find = (name: string) => {
   const found = CALCULATIONS.find((each) => each.name === name);

@@ -5,7 +5,7 @@ import {
   lineLoadStress,
   pointLoadStress,
   rollerResponse,
-  rollerTime,
+  rollingTime,
   soilStress,
   stripLoadStress,
 } from '../../src/core/mechanics';
@@ -139,7 +139,7 @@ describe('rolling time', () => {
   const plain = { length_m: 100, drum_width_m: 2, passes: 4, speed_m_s: 1 };
 
   it('one lane: passes x length / speed', () => {
-    expect(valueOf(rollerTime(plain))).toMatchObject({
+    expect(valueOf(rollingTime(plain))).toMatchObject({
       lanes: 1,
       distance_m: 400,
       time_s: 400,
@@ -148,10 +148,10 @@ describe('rolling time', () => {
   });
 
   it('counts whole lanes and adds stops and waiting', () => {
-    expect(valueOf(rollerTime({ ...plain, width_m: 6 })).lanes).toBe(3);
-    expect(valueOf(rollerTime({ ...plain, width_m: 6.01 })).lanes).toBe(4);
-    expect(valueOf(rollerTime({ ...plain, width_m: 5.6, overlap_m: 0.2 })).lanes).toBe(3);
-    expect(valueOf(rollerTime({ ...plain, reverse_s: 5, efficiency: 0.5 })).time_s).toBe(840);
-    expect(faultPaths(rollerTime({ ...plain, overlap_m: 2, passes: 1.5 }))).toEqual(['passes', 'overlap_m']);
+    expect(valueOf(rollingTime({ ...plain, width_m: 6 })).lanes).toBe(3);
+    expect(valueOf(rollingTime({ ...plain, width_m: 6.01 })).lanes).toBe(4);
+    expect(valueOf(rollingTime({ ...plain, width_m: 5.6, overlap_m: 0.2 })).lanes).toBe(3);
+    expect(valueOf(rollingTime({ ...plain, reverse_s: 5, efficiency: 0.5 })).time_s).toBe(840);
+    expect(faultPaths(rollingTime({ ...plain, overlap_m: 2, passes: 1.5 }))).toEqual(['passes', 'overlap_m']);
   });
 });

@@ -5,7 +5,7 @@ import {
   lineLoadStress,
   pointLoadStress,
   rollerResponse,
-  rollerTime,
+  rollingTime,
   soilStress,
   stripLoadStress,
 } from '../../src/core/mechanics';
@@ -104,7 +104,7 @@ describe('impact spacing', () => {
 it('production: 16.3 W S L E / P cubic yards an hour (S. W. Nunnally, from memory)', () => {
   const [feet, mph, inches, passes] = [7, 3, 8, 5];
   const result = valueOf(
-    rollerTime({
+    rollingTime({
       length_m: 100,
       drum_width_m: feet * 0.3048,
       passes,

@@ -9,8 +9,11 @@ import {
   Y_AXIS,
 } from '../kernel';
 import type {
+  Articulation,
   CompleteMachineFile,
+  Drive,
   GroupEntry,
+  Isolation,
   IsolationSide,
   Kind,
   Material,
@@ -58,6 +61,10 @@ export interface Machine {
   readonly units: readonly Unit[];
   readonly relations: readonly Relation[];
   readonly operation: Operation;
+  /** Data of the whole machine that studies ask for; a file may leave them out. */
+  readonly isolation?: Isolation | undefined;
+  readonly drive?: Drive | undefined;
+  readonly articulation?: Articulation | undefined;
   readonly options: Readonly<Record<string, { on: boolean }>>;
   readonly setNames: Readonly<Record<string, readonly string[]>>;
   readonly sources: Readonly<Record<string, string>>;
@@ -153,6 +160,9 @@ export function expandMachine(file: CompleteMachineFile): Machine {
     units: [...units.values()],
     relations: file.relations ?? [],
     operation: file.operation,
+    isolation: file.isolation,
+    drive: file.drive,
+    articulation: file.articulation,
     options: file.options ?? {},
     setNames: file.set_names ?? {},
     sources: file.sources ?? {},

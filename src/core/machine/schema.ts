@@ -215,6 +215,49 @@ export const operationSchema = z.strictObject({
   drum_axle_mass_kg: positive,
 });
 
+/** What the rubber of the isolators is, beside their shape. */
+export const isolationSchema = z.strictObject({
+  hardness_IRHD: positive,
+  /** Stiffness in motion over static stiffness. */
+  dynamic_factor: positive,
+  /** Share of critical damping of the frame on its isolators. */
+  damping_ratio: nonNegative,
+  source: z.string(),
+});
+
+const driveEndSchema = z.strictObject({
+  /** All motors of this end together, in low and in high range. */
+  displacement_low_m3_rev: positive,
+  displacement_high_m3_rev: positive,
+  /** Motor turns per wheel turn. */
+  gear_ratio: positive,
+  rolling_radius_m: positive,
+  /** Mechanical efficiency of motor and gear together, and volumetric efficiency of the motor. */
+  efficiency: positive,
+  volumetric_efficiency: positive,
+});
+
+/** The travel drive: drum motor and axle motor in parallel on one closed circuit. */
+export const driveSchema = z.strictObject({
+  drum: driveEndSchema,
+  axle: driveEndSchema,
+  relief_Pa: positive,
+  charge_Pa: positive,
+  /** Greatest flow of the travel pump. */
+  pump_flow_m3_s: positive,
+  source: z.string(),
+});
+
+/** Where the machine bends and rolls: steering about vertical pins, oscillation about a pin along the machine. */
+export const articulationSchema = z.strictObject({
+  steering_pin_m: vec3,
+  steering_limit_deg: positive,
+  oscillation_pin_m: vec3,
+  oscillation_limit_deg: positive,
+  wheelbase_m: positive,
+  source: z.string(),
+});
+
 export const machineFileSchema = z.strictObject({
   schema_version: z.literal(SCHEMA_VERSION),
   machine: z
@@ -234,6 +277,9 @@ export const machineFileSchema = z.strictObject({
   groups: z.array(groupSchema).optional(),
   relations: z.array(relationSchema).optional(),
   operation: operationSchema.optional(),
+  isolation: isolationSchema.optional(),
+  drive: driveSchema.optional(),
+  articulation: articulationSchema.optional(),
   options: z
     .record(id, z.strictObject({ on: z.boolean(), names: z.record(z.string(), z.string()).optional() }))
     .optional(),
@@ -258,3 +304,7 @@ export type PartEntry = z.infer<typeof partSchema>;
 export type GroupEntry = z.infer<typeof groupSchema>;
 export type Relation = z.infer<typeof relationSchema>;
 export type Operation = z.infer<typeof operationSchema>;
+export type Isolation = z.infer<typeof isolationSchema>;
+export type DriveEnd = z.infer<typeof driveEndSchema>;
+export type Drive = z.infer<typeof driveSchema>;
+export type Articulation = z.infer<typeof articulationSchema>;

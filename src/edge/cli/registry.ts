@@ -36,6 +36,7 @@ import rollerResponse from './calculations/roller-response';
 import soilStress from './calculations/soil-stress';
 import impactSpacing from './calculations/impact-spacing';
 import rollerTime from './calculations/roller-time';
+import rollingTime from './calculations/rolling-time';
 import hydraulicMotor from './calculations/hydraulic-motor';
 import traction from './calculations/traction';
 import sling from './calculations/sling';
@@ -73,6 +74,7 @@ export const CALCULATIONS: readonly Calculation[] = [
   soilStress,
   impactSpacing,
   rollerTime,
+  rollingTime,
   hydraulicMotor,
   traction,
   sling,

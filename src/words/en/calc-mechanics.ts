@@ -38,7 +38,9 @@ const calcMechanics = {
     'How far do drum and frame swing on the soil, and does the drum stay on it?',
   'calc.soil-stress.answers': 'Which vertical stress does a load on the surface make at a depth?',
   'calc.impact-spacing.answers': 'How far apart do the blows of a vibrating drum fall?',
-  'calc.roller-time.answers': 'How long does it take to roll an area?',
+  'calc.roller-time.answers':
+    'How do drum and frame move on the soil in time, when the drum may lift off, and in which way does it run?',
+  'calc.rolling-time.answers': 'How long does it take to roll an area?',
   'calc.hydraulic-motor.answers': 'Which torque, speed and power does a hydraulic motor give?',
   'calc.traction.answers': 'Does a roller with driven drum and axle climb a grade, and what stops it if not?',
   'calc.sling.answers': 'Which tension is in each leg of a sling?',
@@ -104,6 +106,11 @@ const calcMechanics = {
   'mechanics.note.no-soil': 'without soil stiffness and damping the drum hangs free, so there is no contact',
   'mechanics.note.contact-lost':
     'the drum lifts off the soil: the linear model does not hold, its numbers only show that',
+  'mechanics.note.no-motion': 'the drum does not move, so phase and half-frequency share do not exist',
+  'mechanics.note.does-not-repeat':
+    'the motion does not repeat within four turns of the exciter, so there is no number of turns',
+  'mechanics.expected.within-steps':
+    'stiffness, damping, masses and frequency that need no more than {{steps}} steps in time',
   'mechanics.note.standing': 'at standstill all blows fall on one place, so blows a metre do not exist',
   'mechanics.note.volume-needs-lift': 'without the thickness of the layer there is no volume',
   'mechanics.note.y-has-no-say': 'a line or strip is endless along y, so y_m changes nothing',
