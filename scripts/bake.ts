@@ -1,8 +1,11 @@
-/** Prepares every machine of models/ for the app: public/baked/<machine>.bin, and beside it its recordings of the shot. */
+/**
+ * Prepares every machine of models/ for the app: public/baked/<machine>.bin, and beside it its blocking graph and its
+ * recordings of the shot.
+ */
 import { cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { stringify } from 'yaml';
-import { encodeDocument, prepareMachine } from '../src/core/document';
+import { documentGraph, encodeDocument, encodeGraph, graphSource, prepareMachine } from '../src/core/document';
 import { loadSolidKernel } from '../src/core/geometry';
 import { hashText } from '../src/core/kernel';
 import { parseMachine } from '../src/core/machine';
@@ -29,6 +32,9 @@ for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).
   }
   const bytes = encodeDocument(prepared.value);
   writeFileSync(join(out, `${folder.name}.bin`), bytes);
+  // Beside the document, not in it: read only where someone asks what blocks what.
+  const graph = encodeGraph(documentGraph(graphSource(prepared.value)), prepared.value.hash);
+  writeFileSync(join(out, `${folder.name}.graph.bin`), graph);
   if (parsed.ok)
     writeFileSync(
       join(out, `${folder.name}.yaml`),

@@ -35,6 +35,7 @@ async function bench() {
     loadShipped: () => Promise.reject(new Error('not in this test')),
     importFiles: () => Promise.resolve(fail([])),
     keep: { read: () => null, write: () => true },
+    graph: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
     shot: worker.port,
   } satisfies Ports;
   const commands = createCommands(store, ports);

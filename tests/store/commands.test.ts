@@ -14,6 +14,7 @@ function bench(kept: string | null = null) {
       loadRecordings: () => Promise.resolve(null),
       run: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
     },
+    graph: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
     keep: {
       read: () => kept,
       write: (key, value) => {

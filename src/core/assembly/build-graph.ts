@@ -17,6 +17,9 @@ export interface GraphOptions {
   readonly onProgress?: (share: number) => void;
 }
 
+/** Shares of the work done after each stage, measured on a machine of a hundred bodies. */
+const SHARES = { world: 0.03, axes: [0.42, 0.53, 0.63], ways: 0.97 } as const;
+
 /** Builds the graph of a machine from its solids. */
 export function buildGraph(
   machine: Machine,
@@ -24,13 +27,14 @@ export function buildGraph(
   masses: Masses,
   options: GraphOptions = {},
 ): BlockingGraph {
+  const tell = options.onProgress ?? (() => undefined);
   const world = buildWorld(machine, solids, masses);
-  options.onProgress?.(0.1);
+  tell(SHARES.world);
   const rules = pairRules(world);
   const axes: AxisBlocking[] = [];
   for (const axis of [0, 1, 2] as const) {
     axes.push(axisBlocking(world, rules, axis, options.grid ?? DEFAULT_GRID));
-    options.onProgress?.(0.1 + 0.25 * (axis + 1));
+    tell(SHARES.axes[axis]);
   }
   const [x, y, z] = axes as [AxisBlocking, AxisBlocking, AxisBlocking];
   const joints = findJoints(world);
@@ -58,6 +62,7 @@ export function buildGraph(
   const sighting: Sighting = { world, rules, axes: [x, y, z] };
   const turns = new Map(threadTurns(world).map((t) => [t.body, t]));
   const ways = world.bodies.map((body): readonly Way[] => {
+    tell(SHARES.axes[2] + ((SHARES.ways - SHARES.axes[2]) * body.index) / world.bodies.length);
     if (body.fixed) return [];
     if (body.hose) return [hoseWay(bare, body.index)];
     if (body.group !== null) return fastenerWays(sighting, body);
@@ -66,7 +71,7 @@ export function buildGraph(
     return [...straightWays(bare, body.index), ...ownWays(sighting, body.index)];
   });
   const graph = withTwoLegWays(sighting, { ...bare, ways });
-  options.onProgress?.(1);
+  tell(1);
   return graph;
 }
 

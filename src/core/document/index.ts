@@ -1,3 +1,4 @@
 export * from './types';
 export * from './codec';
+export * from './graph';
 export * from './prepare';

@@ -1,2 +1,3 @@
+export * from './graph';
 export * from './shipped';
 export * from './recordings';

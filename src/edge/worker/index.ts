@@ -1,2 +1,3 @@
+export * from './graph-client';
 export * from './import-files';
 export * from './shot-client';
