@@ -5,7 +5,13 @@
 import { cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { stringify } from 'yaml';
-import { documentGraph, encodeDocument, encodeGraph, graphSource, prepareMachine } from '../src/core/document';
+import {
+  documentGraph,
+  encodeDocument,
+  encodeGraph,
+  graphSource,
+  prepareMachine,
+} from '../src/core/document';
 import { loadSolidKernel } from '../src/core/geometry';
 import { hashText } from '../src/core/kernel';
 import { parseMachine } from '../src/core/machine';

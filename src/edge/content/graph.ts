@@ -6,7 +6,10 @@ import { decodeGraph, type MachineDocument } from '../../core/document';
 const SHIPPED: readonly string[] = ['alder-one'];
 
 /** The shipped graph of exactly this machine; null where none ships, cannot be had, or is of another version. */
-export async function loadGraph(document: MachineDocument, signal: AbortSignal): Promise<BlockingGraph | null> {
+export async function loadGraph(
+  document: MachineDocument,
+  signal: AbortSignal,
+): Promise<BlockingGraph | null> {
   const { id } = document.machine;
   if (!SHIPPED.includes(id)) return null;
   try {
