@@ -1,0 +1,119 @@
+/**
+ * The named values that texts and questions may use, all computed from the model: `machine.…` and `operation.…` from
+ * its file, `part.<kind>.…` and `unit.<id>.…` from its solids, `fastener.<group>.…`, `plan.…`, and `study.<name>.…`
+ * under the names that the studies give their results.
+ */
+import { STANDARD_GRAVITY } from '../../kernel';
+import { defaultOptions, isPresent } from '../../machine';
+import { exciterStudy, type ExciterChoice } from '../../studies';
+import type { Subject } from '../subject';
+import { flatten, namedNumber, type NamedValue } from './quantity-of';
+
+export type ValueTable = ReadonlyMap<string, NamedValue>;
+
+const OWN_EXCITER: ExciterChoice = {
+  frequencyHigh_Hz: null,
+  frequencyLow_Hz: null,
+  fill: null,
+  bafflePsi_deg: null,
+  baffleOn: true,
+};
+
+const tables = new WeakMap<Subject, ValueTable>();
+
+/** The table of a subject; worked out once. */
+export function valuesOf(subject: Subject): ValueTable {
+  let table = tables.get(subject);
+  if (table === undefined) {
+    table = new Map([
+      ...machineValues(subject),
+      ...partValues(subject),
+      ...planValues(subject),
+      ...studyValues(subject),
+    ]);
+    tables.set(subject, table);
+  }
+  return table;
+}
+
+/** Values under `now.exciter.…`: the same study with what a person has set. */
+export function valuesNow(subject: Subject, choice: ExciterChoice): ValueTable {
+  const { machine, solids, masses, fit } = subject;
+  return new Map(exciterValues('now.exciter', exciterStudy(machine, solids, masses, choice, fit)));
+}
+
+function* machineValues({ machine }: Subject): Generator<readonly [string, NamedValue]> {
+  yield ['machine.name', { text: machine.name }];
+  yield ['machine.drum_width_m', namedNumber('_m', machine.drumWidth_m)];
+  yield ['machine.drum_radius_m', namedNumber('_m', machine.drumRadius_m)];
+  yield ['machine.drum_diameter_m', namedNumber('_m', 2 * machine.drumRadius_m)];
+  const { drum_axle_mass_kg, operating_mass_kg } = machine.operation;
+  yield ['machine.rear_axle_mass_kg', namedNumber('_kg', operating_mass_kg - drum_axle_mass_kg)];
+  yield [
+    'machine.linear_load_N_m',
+    namedNumber('linear_N_m', (drum_axle_mass_kg * STANDARD_GRAVITY) / machine.drumWidth_m),
+  ];
+  yield* flatten('operation', machine.operation);
+  yield* flatten('isolation', machine.isolation);
+  yield* flatten('drive', machine.drive);
+  yield* flatten('articulation', machine.articulation);
+}
+
+function* partValues({ machine, masses }: Subject): Generator<readonly [string, NamedValue]> {
+  const options = defaultOptions(machine);
+  const present = machine.parts.filter((p) => isPresent(p, options, true));
+  const counts = new Map<string, number>();
+  for (const part of present) counts.set(part.kind, (counts.get(part.kind) ?? 0) + 1);
+  for (const [kind, count] of counts) {
+    yield [`part.${kind}.count`, { si: count, quantity: 'count' }];
+    const mass = masses[kind]?.mass_kg;
+    if (mass !== undefined) yield [`part.${kind}.mass_kg`, { si: mass, quantity: 'mass' }];
+    const item = machine.kinds[kind]?.item;
+    if (item !== undefined) yield [`part.${kind}.item`, { si: item, quantity: 'count' }];
+  }
+  const kinds = new Map(machine.parts.map((p) => [p.id, p.kind]));
+  for (const unit of machine.units) {
+    yield [`unit.${unit.id}.count`, { si: unit.partIds.length, quantity: 'count' }];
+    const mass = unit.partIds.reduce((sum, id) => sum + (masses[kinds.get(id) ?? '']?.mass_kg ?? 0), 0);
+    yield [`unit.${unit.id}.mass_kg`, { si: mass, quantity: 'mass' }];
+    if (unit.group === null) continue;
+    const { thread, tool, pattern, engaged_m, grip_m } = unit.group;
+    const name = `fastener.${unit.id}`;
+    yield [`${name}.thread`, { text: thread.designation }];
+    if (thread.class !== null) yield [`${name}.class`, { text: thread.class }];
+    yield [`${name}.diameter_m`, { si: thread.diameter_m, quantity: 'length-small' }];
+    yield [`${name}.tool_m`, { si: tool.size_m, quantity: 'length-small' }];
+    yield [`${name}.engaged_m`, { si: engaged_m, quantity: 'length-small' }];
+    yield [`${name}.grip_m`, { si: grip_m, quantity: 'length-small' }];
+    if (pattern.type === 'circle')
+      yield [`${name}.circle_radius_m`, { si: pattern.radius_m, quantity: 'length-small' }];
+  }
+}
+
+function* planValues({ teardown }: Subject): Generator<readonly [string, NamedValue]> {
+  yield ['plan.steps', { si: teardown.steps.length, quantity: 'count' }];
+  let last = 0;
+  for (const step of teardown.steps) {
+    last += step.time_s;
+    for (const id of step.unitIds) yield [`plan.step_of.${id}`, { si: step.index + 1, quantity: 'count' }];
+  }
+  yield ['plan.time_s', { si: last, quantity: 'time' }];
+}
+
+function* studyValues(subject: Subject): Generator<readonly [string, NamedValue]> {
+  const { machine, solids, masses, fit } = subject;
+  yield* exciterValues('study.exciter', exciterStudy(machine, solids, masses, OWN_EXCITER, fit));
+}
+
+function* exciterValues(
+  name: string,
+  study: ReturnType<typeof exciterStudy>,
+): Generator<readonly [string, NamedValue]> {
+  if (study === null) return;
+  const { housing: _drawing, ...numbers } = study;
+  yield* flatten(name, numbers);
+  for (const direction of ['high', 'low'] as const) {
+    const half = study[direction];
+    yield [`${name}.${direction}.speed_rpm`, { si: 2 * Math.PI * half.frequency_Hz, quantity: 'rotation' }];
+  }
+}
