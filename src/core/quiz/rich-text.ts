@@ -33,6 +33,8 @@ const LEFT_OUT: readonly (readonly [RegExp, string])[] = [
 ];
 
 const VALUE = /\{\{\s*([^{}|]*?)\s*(?:\|\s*(\d)\s*)?\}\}/g;
+/** Said in the fault's words, where the catalogue's own marks would swallow them. */
+const BRACES = { open: '{{', close: '}}' };
 const VALUE_NAME = /^[a-z0-9]+([.\-_][A-Za-z0-9]+)*$/;
 const ID = '[a-z0-9]+(?:-[a-z0-9]+)*';
 const LINKS: readonly (readonly [RegExp, (m: RegExpExecArray) => LinkTarget])[] = [
@@ -181,13 +183,13 @@ function withValues(text: string, faults: TextFault[]): Inline[] {
     from = found.index + found[0].length;
     const name = found[1] ?? '';
     if (!VALUE_NAME.test(name))
-      faults.push({ expected: message('text.expected.value-name'), found: printFound(found[0]) });
+      faults.push({ expected: message('text.expected.value-name', BRACES), found: printFound(found[0]) });
     out.push({ t: 'value', name, ...(found[2] === undefined ? {} : { figures: Number(found[2]) }) });
   }
   const rest = text.slice(from);
   if (/\{\{|\}\}/.test(rest))
     faults.push({
-      expected: message('text.expected.value-name'),
+      expected: message('text.expected.value-name', BRACES),
       found: excerpt(rest, rest.search(/\{\{|\}\}/)),
     });
   if (rest !== '') out.push({ t: 'text', text: rest });

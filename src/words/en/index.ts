@@ -4,7 +4,10 @@ import calc from './calc';
 import calcMechanics from './calc-mechanics';
 import cautions from './cautions';
 import faults from './faults';
+import orderQuestions from './order-questions';
+import lessonFaults from './lesson-faults';
 import parts from './parts';
+import settled from './settled';
 import shot from './shot';
 import stage from './stage';
 import ui from './ui';
@@ -18,7 +21,10 @@ const english: Catalogue = {
   ...cautions,
   ...why,
   ...faults,
+  ...lessonFaults,
+  ...orderQuestions,
   ...stage,
+  ...settled,
   ...shot,
   ...calc,
   ...calcMechanics,
