@@ -1,0 +1,116 @@
+/**
+ * The teardown of a job: the least plan to each target, joined into one. What one plan takes off frees others all the
+ * more, so the longest plan goes first and the others add what it left; copies of one entry are worked in one step.
+ */
+import { type BlockingGraph, type Plan, planOnGraph, type Step } from '../assembly';
+import type { Machine } from '../machine';
+import type { Job } from './schema';
+import { entryOf, unitsOf } from './units-of';
+
+/** Null for a job that takes nothing apart. The graph must be that of the machine with the job's options. */
+export function planJob(machine: Machine, graph: BlockingGraph, job: Job): Plan | null {
+  if (job.targets === undefined) return null;
+  const targets = [...new Set(job.targets.flatMap((id) => unitsOf(machine, id)))];
+  const plans: Plan[] = [];
+  const covered = new Set<string>();
+  // The first plan often reaches the other targets on its way: those need no search of their own.
+  for (const target of targets) {
+    if (covered.has(target)) continue;
+    const plan = planOnGraph(machine, graph, { target, least: 'units' });
+    plans.push(plan);
+    for (const id of freedBy(plan)) covered.add(id);
+  }
+  plans.sort((a, b) => b.steps.length - a.steps.length);
+  return joinPlans(machine, plans);
+}
+
+/** Units that end up by themselves (or with what is bonded to them). */
+function freedBy(plan: Plan): readonly string[] {
+  const heaviestAlone = plan.steps.filter((s) => s.kind === 'remove' && s.unitIds.length === 1);
+  const bench = plan.steps.filter((s) => s.kind === 'bench');
+  return [...heaviestAlone, ...bench].flatMap((s) => s.unitIds.slice(0, 1));
+}
+
+/** Joins plans of one machine; steps that a plan before has done are left out. */
+export function joinPlans(machine: Machine, plans: readonly Plan[]): Plan {
+  const [first, ...rest] = plans;
+  if (first === undefined) throw new Error('jobs/joinPlans: no plan');
+  const removes: Step[] = first.steps.filter((s) => s.kind !== 'bench');
+  const bench: Step[] = first.steps.filter((s) => s.kind === 'bench');
+  for (const plan of rest) {
+    const off = new Set(removes.filter((s) => s.kind === 'remove').flatMap((s) => s.unitIds));
+    const parted = new Set(bench.map((s) => s.unitIds.join()));
+    for (const step of plan.steps) {
+      if (step.kind === 'bench') {
+        if (!parted.has(step.unitIds.join())) bench.push(step);
+      } else if (step.kind === 'remove') {
+        const left = step.unitIds.filter((id) => !off.has(id));
+        if (left.length === step.unitIds.length) removes.push(step);
+        else if (left.length > 0) removes.push({ ...step, unitIds: left, mass_kg: step.mass_kg });
+      } else if (!removes.some((s) => s.kind === step.kind && sameWork(s, step))) {
+        removes.push(step);
+      }
+    }
+  }
+  const steps = gather(machine, [...dropIdle(removes), ...bench]).map((step, index) => ({ ...step, index }));
+  const taken = new Set(steps.filter((s) => s.kind === 'remove').flatMap((s) => s.unitIds));
+  return {
+    ...first,
+    target: plans.map((p) => p.target).join(' '),
+    steps,
+    orderExists: plans.every((p) => p.orderExists),
+    stuckIds: [...new Set(plans.flatMap((p) => p.stuckIds))],
+    stayIds: machine.units.map((u) => u.id).filter((id) => !taken.has(id)),
+    // Each part is the least for its own target; of the whole that is proven only where there is one part.
+    provenLeast: plans.length === 1 && first.provenLeast,
+    cost: steps.filter((s) => s.kind === 'remove' || s.kind === 'bench').length,
+    lowerBound: Math.max(...plans.map((p) => p.lowerBound)),
+  };
+}
+
+const sameWork = (a: Step, b: Step): boolean => a.unitIds.join() === b.unitIds.join();
+
+/** A support or drain step that no removal follows serves nothing. */
+function dropIdle(steps: readonly Step[]): Step[] {
+  const last = steps.reduce((at, s, i) => (s.kind === 'remove' ? i : at), -1);
+  return steps.filter((s, i) => i <= last || s.kind === 'drain');
+}
+
+const sameLegs = (a: Step, b: Step): boolean =>
+  a.legs.length === b.legs.length &&
+  a.legs.every((leg, i) => {
+    const other = b.legs[i]!;
+    return leg.kind === other.kind && leg.direction.every((x, k) => Math.abs(x - other.direction[k]!) < 1e-6);
+  });
+
+/** Copies of one entry that leave one after the other the same way become one step. */
+function gather(machine: Machine, steps: readonly Step[]): Step[] {
+  const out: Step[] = [];
+  for (const step of steps) {
+    const before = out.at(-1);
+    const together =
+      before !== undefined &&
+      step.kind === before.kind &&
+      (step.kind === 'remove' || step.kind === 'bench') &&
+      step.supports.length === 0 &&
+      new Set([...before.unitIds, ...step.unitIds].map((id) => entryOf(machine, id))).size === 1 &&
+      step.fromIds.join() === before.fromIds.join() &&
+      sameLegs(before, step);
+    if (!together) {
+      out.push(step);
+      continue;
+    }
+    out[out.length - 1] = {
+      ...before,
+      unitIds: [...before.unitIds, ...step.unitIds],
+      legs: before.legs.map((leg, i) => ({
+        ...leg,
+        distance_m: Math.max(leg.distance_m, step.legs[i]!.distance_m),
+      })),
+      partLegs: { ...before.partLegs, ...step.partLegs },
+      mass_kg: before.mass_kg + step.mass_kg,
+      time_s: before.time_s + step.time_s,
+    };
+  }
+  return out;
+}
