@@ -11,3 +11,5 @@ export { buildTimeline, poseOffsetsAt } from './timeline';
 export { reversePlan } from './assembly-plan';
 export { type Contact, type Verdict, verifyPlan, type VerifyOptions } from './verify';
 export { type LayoutContact, verifyLayout } from './verify-layout';
+export { type Bar, type Freedom, freedomOf } from './freedom';
+export { baseBody, freeableWithout, neededBefore } from './freeable';
