@@ -2,6 +2,7 @@
 import { loadRecordings, loadShipped } from '../edge/content';
 import { keep } from '../edge/storage';
 import { importFiles, runShot } from '../edge/worker';
+import { graph } from './graph';
 import { appStore, createCommands } from '../store';
 
 export const store = appStore;
@@ -9,5 +10,6 @@ export const commands = createCommands(appStore, {
   loadShipped,
   importFiles,
   shot: { loadRecordings, run: runShot },
+  graph,
   keep,
 });

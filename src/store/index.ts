@@ -4,6 +4,7 @@ export * from './transient';
 export * from './shot-base';
 export * from './shot-transient';
 export * from './store';
+export * from './graph';
 export * from './ports';
 export * from './commands';
 export * from './selectors';

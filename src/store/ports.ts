@@ -1,4 +1,5 @@
 /** What the store asks of the world; app/wire hands over the implementations. */
+import type { BlockingGraph } from '../core/assembly';
 import type { MachineDocument } from '../core/document';
 import type { Result } from '../core/kernel';
 import type { Direction, ShotParameters } from '../core/shot';
@@ -24,6 +25,11 @@ export interface Ports {
     onProgress: (phase: 'solids' | 'order', share: number) => void,
   ): Promise<Result<MachineDocument>>;
   readonly shot: ShotPort;
+  /** What blocks what on a machine; progress from 0 to 1 where it has to be worked out. Null when cancelled. */
+  graph(
+    document: MachineDocument,
+    onProgress: (share: number) => void,
+  ): { readonly result: Promise<Result<BlockingGraph> | null>; cancel(): void };
   /** Small settings that survive a reload; may refuse (private mode), then nothing is kept. */
   readonly keep: { read(key: string): string | null; write(key: string, value: string): boolean };
 }

@@ -1,6 +1,7 @@
 /** The state of the app: slow values only (what a person chose, what is open). Fast values live in transient.ts. */
 import type { MachineDocument } from '../core/document';
 import type { Fault, UnitSystem } from '../core/kernel';
+import { type GraphState, INITIAL_GRAPH } from './graph/state';
 import { INITIAL_SHOT, type ShotState } from './shot';
 
 export type Theme = 'paper' | 'night' | 'projector';
@@ -80,6 +81,7 @@ export interface AppState {
     readonly reverse: boolean;
   };
   readonly shot: ShotState;
+  readonly graph: GraphState;
   readonly panel: PanelName;
   readonly search: string;
   /** Phone and tablet: which sheet is up. */
@@ -130,6 +132,7 @@ export const INITIAL_STATE: AppState = {
   cameraWish: { view: 'home', partId: null, serial: 0 },
   teardown: { open: false, step: -1, playing: false, reverse: false },
   shot: INITIAL_SHOT,
+  graph: INITIAL_GRAPH,
   panel: 'exciter',
   search: '',
   sheet: 'none',
