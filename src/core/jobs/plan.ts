@@ -114,3 +114,9 @@ function gather(machine: Machine, steps: readonly Step[]): Step[] {
   }
   return out;
 }
+
+/** A job's plan as it ships: proven by replay (`verifyPlan`) when it was made. */
+export interface JobPlan {
+  readonly plan: Plan | null;
+  readonly positionsLookedAt: number;
+}

@@ -1,3 +1,4 @@
 export * from './graph';
 export * from './shipped';
 export * from './recordings';
+export * from './jobs';
