@@ -32,7 +32,7 @@ export const ARROWS = {
   'core/studies': core('kernel', 'machine', 'geometry', 'mechanics', 'shot'),
   'core/document': core('kernel', 'machine', 'geometry', 'assembly', 'studies'),
   'core/faults': core('kernel', 'machine', 'mechanics', 'studies'),
-  'core/quiz': core('kernel', 'machine', 'assembly', 'studies', 'faults'),
+  'core/quiz': core('kernel', 'machine', 'mechanics', 'assembly', 'studies', 'faults'),
   'core/lessons': core('kernel', 'machine', 'assembly', 'studies', 'faults', 'jobs', 'quiz'),
   'core/jobs': core('kernel', 'machine', 'assembly', 'mechanics', 'studies', 'faults'),
   'core/records': core('kernel', 'quiz', 'lessons', 'jobs'),

@@ -5,7 +5,7 @@ import { type MachineDocument } from '../../src/core/document';
 import type { BlockingGraph } from '../../src/core/assembly';
 import { type Fault } from '../../src/core/kernel';
 import { checkCourse, outlineOf, type Topic } from '../../src/core/lessons';
-import { type Bank, type BankItem, optionId, type Subject } from '../../src/core/quiz';
+import { type Bank, type BankItem, orderNeeds, type Subject } from '../../src/core/quiz';
 import { lessonLanguages, readCourse } from '../../src/edge/content/lesson-files';
 import { PLACES } from '../../src/store/places';
 import english from '../../src/words/en';
@@ -65,9 +65,11 @@ function withOrders(bank: Bank, subject: Subject): Bank {
   const items = bank.items.map((item): BankItem => {
     const { entry } = item;
     if (entry.kind !== 'order' || entry.legal !== 'planner') return item;
-    void optionId;
-    void subject;
-    return item;
+    const cards = entry.cards.flatMap((card) =>
+      typeof card === 'object' && 'part' in card ? [{ id: card.id, unit: card.part }] : [],
+    );
+    const needs = orderNeeds(subject, cards);
+    return needs === null ? item : { ...item, needs };
   });
   return { ...bank, items };
 }

@@ -17,3 +17,5 @@ export * from './certainty';
 export * from './results';
 export * from './review';
 export * from './asking';
+export * from './order-needs';
+export { GENERATOR_NAMES, generateItem, generateItems, regenerate } from './generate/all';

@@ -6,7 +6,9 @@ import cautions from './cautions';
 import faults from './faults';
 import orderQuestions from './order-questions';
 import lessonFaults from './lesson-faults';
+import jobSheet from './job-sheet';
 import parts from './parts';
+import questions from './questions';
 import settled from './settled';
 import shot from './shot';
 import stage from './stage';
@@ -23,10 +25,12 @@ const english: Catalogue = {
   ...faults,
   ...lessonFaults,
   ...orderQuestions,
+  ...questions,
   ...stage,
   ...settled,
   ...shot,
   ...calc,
   ...calcMechanics,
+  ...jobSheet,
 };
 export default english;

@@ -5,7 +5,17 @@
  */
 import { STANDARD_GRAVITY } from '../../kernel';
 import { defaultOptions, isPresent } from '../../machine';
-import { exciterStudy, type ExciterChoice } from '../../studies';
+import { bearingLife } from '../../mechanics';
+import {
+  exciterStudy,
+  type ExciterChoice,
+  GROUNDS,
+  identifyStudy,
+  isolationStudy,
+  rollerBasis,
+  SOILS,
+  twoSpeedStudy,
+} from '../../studies';
 import type { Subject } from '../subject';
 import { flatten, namedNumber, type NamedValue } from './quantity-of';
 
@@ -100,9 +110,82 @@ function* planValues({ teardown }: Subject): Generator<readonly [string, NamedVa
   yield ['plan.time_s', { si: last, quantity: 'time' }];
 }
 
+/** What the numbers of a study with a choice of its own stand for in texts; `study.<name>.choice.…` says so too. */
+const SLOPE = { grade_percent: 30, speed_m_s: 1 } as const;
+const HOURS_A_DAY = 8;
+
 function* studyValues(subject: Subject): Generator<readonly [string, NamedValue]> {
   const { machine, solids, masses, fit } = subject;
-  yield* exciterValues('study.exciter', exciterStudy(machine, solids, masses, OWN_EXCITER, fit));
+  const exciter = exciterStudy(machine, solids, masses, OWN_EXCITER, fit);
+  yield* exciterValues('study.exciter', exciter);
+  yield* lifeValues(machine.operation.bearings, exciter);
+  yield* tractionValues(subject);
+  const basis = rollerBasis(machine, solids, masses);
+  if (basis === null) return;
+  yield* flatten('study.roller', basis);
+  yield* flatten('study.identify', identifyStudy(machine, basis, false));
+  const high = exciter?.high.value;
+  if (high === undefined || high === null) return;
+  const { stiffness_N_m, damping_Ns_m } = SOILS.find((soil) => soil.id === 'medium')!;
+  const isolation = isolationStudy(basis, {
+    unbalance_kgm: high.U_kgm,
+    frequency_Hz: machine.operation.frequency_high_Hz,
+    soil_stiffness_N_m: stiffness_N_m,
+    soil_damping_Ns_m: damping_Ns_m,
+    hardness_left_IRHD: basis.isolation.hardness_IRHD,
+    hardness_right_IRHD: basis.isolation.hardness_IRHD,
+    states: {},
+    crack_share: 0,
+    hours_a_day: HOURS_A_DAY,
+  });
+  if (isolation === null) return;
+  yield* flatten('study.isolation', isolation);
+  for (const end of isolation.ends) yield* flatten(`study.isolation.${end.end}`, end);
+}
+
+/** Rating life of each exciter bearing in each range, hours under `_h`. */
+function* lifeValues(
+  { C_N }: Subject['machine']['operation']['bearings'],
+  exciter: ReturnType<typeof exciterStudy>,
+): Generator<readonly [string, NamedValue]> {
+  for (const range of ['high', 'low'] as const) {
+    const half = exciter?.[range];
+    if (half?.value === undefined || half.value === null) continue;
+    for (const side of ['left', 'right'] as const) {
+      const life = bearingLife({
+        C_N,
+        P_N: side === 'left' ? half.value.bearing_left_N : half.value.bearing_right_N,
+        p: 'roller',
+        speed_rpm: 60 * half.frequency_Hz,
+      });
+      if (life.ok && life.value.L10_h !== null)
+        yield [`study.bearing-life.${range}.${side}_h`, { si: life.value.L10_h, quantity: 'plain' }];
+    }
+  }
+}
+
+/** The four combinations of ranges on a training slope of gravel. */
+function* tractionValues({ machine }: Subject): Generator<readonly [string, NamedValue]> {
+  if (machine.drive === undefined) return;
+  const ground = GROUNDS.find((each) => each.id === 'gravel')!;
+  const study = twoSpeedStudy(machine, {
+    ...SLOPE,
+    drum_adhesion: ground.drum,
+    axle_adhesion: ground.tyre,
+    rolling_resistance_N_per_N: ground.rolling_resistance,
+    relief_Pa: machine.drive.relief_Pa,
+  });
+  if (study === null) return;
+  yield* flatten('study.traction.choice', {
+    ...SLOPE,
+    drum_adhesion: ground.drum,
+    axle_adhesion: ground.tyre,
+  });
+  for (const { traction, drum_range, axle_range, ...rest } of study.combinations) {
+    const name = `study.traction.drum-${drum_range}-axle-${axle_range}`;
+    yield* flatten(name, rest);
+    yield* flatten(name, traction);
+  }
 }
 
 function* exciterValues(
