@@ -1,0 +1,16 @@
+export * from './inputs';
+export * from './reading-names';
+export * from './schema';
+export * from './parse';
+export * from './plant';
+export { type Shaking } from './shaking';
+export * from './readings';
+export * from './states';
+export * from './signatures';
+export * from './belief';
+export * from './gain';
+export * from './groups';
+export * from './estimate';
+export * from './diagnose';
+export * from './cases';
+export * from './training';
