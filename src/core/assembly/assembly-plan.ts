@@ -7,13 +7,17 @@ const backwards = (legs: readonly Leg[]): Leg[] =>
     direction: [-leg.direction[0] || 0, -leg.direction[1] || 0, -leg.direction[2] || 0],
   }));
 
-/** The assembly that undoes a teardown: last step first, paths reversed; reasons and tools stay. */
+/** A step run backwards: its paths reversed; reasons and tools stay. */
+export const reverseStep = (step: Step): Step => ({
+  ...step,
+  legs: backwards(step.legs),
+  partLegs: Object.fromEntries(Object.entries(step.partLegs).map(([id, legs]) => [id, backwards(legs)])),
+});
+
+/** The assembly that undoes a teardown: last step first, every one run backwards. */
 export function reversePlan(plan: Plan): Plan {
-  const steps = [...plan.steps].reverse().map((step, index): Step => ({
-    ...step,
-    index,
-    legs: backwards(step.legs),
-    partLegs: Object.fromEntries(Object.entries(step.partLegs).map(([id, legs]) => [id, backwards(legs)])),
-  }));
-  return { ...plan, steps };
+  return {
+    ...plan,
+    steps: [...plan.steps].reverse().map((step, index) => ({ ...reverseStep(step), index })),
+  };
 }

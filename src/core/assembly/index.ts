@@ -11,5 +11,21 @@ export { buildTimeline, poseOffsetsAt } from './timeline';
 export { reversePlan } from './assembly-plan';
 export { type Contact, type Verdict, verifyPlan, type VerifyOptions } from './verify';
 export { type LayoutContact, verifyLayout } from './verify-layout';
+export * from './practice/types';
+export { practiceBench, type PracticeBench } from './practice/bench';
+export {
+  isDone,
+  leastWalk,
+  legalNow,
+  openBodies,
+  placeOf,
+  startPractice,
+  tryUnit,
+  undoMove,
+  withTime,
+} from './practice/run';
+export { askHint, type Hint, type HintKind, type Region } from './practice/hint';
+export { POINTS, type PracticeScore, scoreOf } from './practice/score';
+export { PRACTICE_SCHEMA, resumePractice, savePractice } from './practice/saved';
 export { type Bar, type Freedom, freedomOf } from './freedom';
 export { baseBody, freeableWithout, neededBefore } from './freeable';

@@ -179,7 +179,7 @@ function writeSteps(
 }
 
 /** Puts a drain step where each fluid is let out: after its drain is open, or before its vessel is. */
-function withDrains(machine: Machine, steps: readonly Step[]): Step[] {
+export function withDrains(machine: Machine, steps: readonly Step[]): Step[] {
   const out = [...steps];
   for (const relation of machine.relations) {
     if (relation.type !== 'fluid') continue;

@@ -8,6 +8,7 @@ import orderQuestions from './order-questions';
 import lessonFaults from './lesson-faults';
 import jobSheet from './job-sheet';
 import parts from './parts';
+import practice from './practice';
 import questions from './questions';
 import settled from './settled';
 import shot from './shot';
@@ -25,6 +26,7 @@ const english: Catalogue = {
   ...faults,
   ...lessonFaults,
   ...orderQuestions,
+  ...practice,
   ...questions,
   ...stage,
   ...settled,
