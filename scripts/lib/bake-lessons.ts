@@ -10,6 +10,9 @@ import { lessonLanguages, readCourse } from '../../src/edge/content/lesson-files
 import { PLACES } from '../../src/store/places';
 import english from '../../src/words/en';
 
+/** The machine that the course is about. */
+export const LESSON_MACHINE = 'alder-one';
+
 export function subjectOf(document: MachineDocument, graph: BlockingGraph | null): Subject {
   const { machine, masses, teardown, fit } = document;
   const solids = Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
