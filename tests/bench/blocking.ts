@@ -34,7 +34,8 @@ function hierarchyOf(graph: BlockingGraph, u: number): { geometry: BufferGeometr
   geometry.setAttribute('position', new BufferAttribute(new Float32Array(positions), 3));
   geometry.setIndex(indices);
   const tree = new MeshBVH(geometry);
-  geometry.boundsTree = tree;
+  // Two releases of the library are installed, whose types of this field exclude each other.
+  Object.assign(geometry, { boundsTree: tree });
   return { geometry, tree };
 }
 

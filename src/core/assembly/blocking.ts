@@ -5,7 +5,7 @@
  * body's interval after the gap between the two; the least gap over all lines is the strike distance.
  */
 import type { Vec3 } from '../kernel';
-import { cutLines, type GridFrame, type LineGrid, type LineSource } from './lines';
+import { cutLines, type GridFrame, type LineGrid, LineScratch, type LineSource } from './lines';
 import { pairKey, type PairRule, type PairRules } from './seats';
 import type { World } from './world';
 
@@ -72,6 +72,7 @@ export function axisBlocking(
   rules: PairRules,
   axis: 0 | 1 | 2,
   choice: GridChoice = DEFAULT_GRID,
+  scratch = new LineScratch(),
 ): AxisBlocking {
   const cell_m = axis === 0 ? choice.cellX_m : choice.cellYZ_m;
   const frame = axisFrame(world, axis, cell_m);
@@ -84,7 +85,7 @@ export function axisBlocking(
     if (surround || body.hose || isSmall(world, part, frame, choice)) small.push({ ...mesh, part, surround });
     else large.push({ ...mesh, part });
   });
-  const grid = cutLines(frame, small, large, choice.block);
+  const grid = cutLines(frame, small, large, choice.block, scratch);
   const count = world.bodies.length;
   const gap_m = new Float32Array(count * count).fill(Infinity);
   const lines = new Uint32Array(count * count);

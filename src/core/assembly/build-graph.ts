@@ -5,6 +5,7 @@ import { type AxisBlocking, axisBlocking, DEFAULT_GRID, type GridChoice } from '
 import { fastenerWays } from './fastener-ways';
 import { type BlockingGraph, straightBlockers } from './graph';
 import { findJoints, threadTurns } from './joints';
+import { LineScratch } from './lines';
 import { pairRules } from './seats';
 import { machineAxis, sightAlong, type Sighting, strikes } from './sight';
 import { withTwoLegWays } from './two-leg';
@@ -20,6 +21,9 @@ export interface GraphOptions {
 /** Shares of the work done after each stage, measured on a machine of a hundred bodies. */
 const SHARES = { world: 0.03, axes: [0.42, 0.53, 0.63], ways: 0.97 } as const;
 
+/** Hits that a machine of some hundred parts has along its longest-cut axis. */
+const HITS_ROOM = 1 << 21;
+
 /** Builds the graph of a machine from its solids. */
 export function buildGraph(
   machine: Machine,
@@ -32,8 +36,9 @@ export function buildGraph(
   tell(SHARES.world);
   const rules = pairRules(world);
   const axes: AxisBlocking[] = [];
+  const scratch = new LineScratch(HITS_ROOM);
   for (const axis of [0, 1, 2] as const) {
-    axes.push(axisBlocking(world, rules, axis, options.grid ?? DEFAULT_GRID));
+    axes.push(axisBlocking(world, rules, axis, options.grid ?? DEFAULT_GRID, scratch));
     tell(SHARES.axes[axis]);
   }
   const [x, y, z] = axes as [AxisBlocking, AxisBlocking, AxisBlocking];

@@ -35,21 +35,58 @@ export interface LineGrid extends GridFrame {
   readonly to: Float32Array;
 }
 
-class Hits {
-  line = new Uint32Array(1 << 15);
-  depth = new Float32Array(1 << 15);
-  part = new Uint16Array(1 << 15);
+/** Room for what is found on the way, used again from grid to grid: new memory costs more than what is done in it. */
+export class LineScratch {
+  /** Hits in the order in which they are found: 2 * line + 1 where it enters, and the depth. */
+  line: Uint32Array<ArrayBuffer>;
+  depth: Float32Array<ArrayBuffer>;
   count = 0;
+  /** Hits of one source run together: its part, and the number after its last hit. */
+  runs: { readonly part: number; readonly end: number }[] = [];
+  /** The hits again, by line: 2 * part + 1 where it enters, and the depth. */
+  owner = new Uint32Array(0);
+  sorted = new Float32Array(0);
+  /** Number of hits on line l, at l + 1; then where the hits of each line end. */
+  ends = new Uint32Array(0);
+
+  /** @param room hits that fit before more is taken */
+  constructor(room = 1 << 15) {
+    this.line = new Uint32Array(room);
+    this.depth = new Float32Array(room);
+  }
+
+  clear(lineCount: number): void {
+    this.count = 0;
+    this.runs = [];
+    if (this.ends.length < lineCount + 1) this.ends = new Uint32Array(lineCount + 1);
+    else this.ends.fill(0, 0, lineCount + 1);
+  }
 
   grow(): void {
-    const wider = <T extends Uint32Array | Float32Array | Uint16Array>(old: T, next: T): T => {
-      next.set(old);
-      return next;
-    };
-    const size = this.line.length * 2;
-    this.line = wider(this.line, new Uint32Array(size));
-    this.depth = wider(this.depth, new Float32Array(size));
-    this.part = wider(this.part, new Uint16Array(size));
+    const { line, depth } = this;
+    this.line = new Uint32Array(line.length * 2);
+    this.depth = new Float32Array(line.length * 2);
+    this.line.set(line);
+    this.depth.set(depth);
+  }
+
+  /** Counting sort by line; stable, so that the hits of a part stay together. */
+  sortByLine(lineCount: number): void {
+    if (this.owner.length < this.count) {
+      this.owner = new Uint32Array(this.line.length);
+      this.sorted = new Float32Array(this.line.length);
+    }
+    const { line, depth, owner, sorted, ends } = this;
+    for (let l = 0; l < lineCount; l++) ends[l + 1] = ends[l + 1]! + ends[l]!;
+    // Each line's first place, moved on by every hit that is put there, ends as the first place of the next.
+    let h = 0;
+    for (const { part, end } of this.runs)
+      for (; h < end; h++) {
+        const key = line[h]!;
+        const place = ends[key >>> 1]!++;
+        owner[place] = (part << 1) | (key & 1);
+        sorted[place] = depth[h]!;
+      }
   }
 }
 
@@ -58,14 +95,17 @@ class Hits {
  * ones) are cut by every line, and `coarse` ones by every line near a small one but only by one line of each block
  * elsewhere.
  * @param block lines along each side of a block
+ * @param hits room to work in, which may have served before
  */
 export function cutLines(
   frame: GridFrame,
   sources: readonly LineSource[],
   coarse: readonly LineSource[] = [],
   block = 1,
+  hits = new LineScratch(),
 ): LineGrid {
-  const hits = new Hits();
+  const lineCount = frame.countA * frame.countB;
+  hits.clear(lineCount);
   // Those whose surroundings count come first, so that their hits are known by number.
   for (const source of sources) if (source.surround === true) rasterize(frame, source, hits, null);
   const surrounded = hits.count;
@@ -74,22 +114,8 @@ export function cutLines(
     const mask = block > 1 ? nearSmall(frame, hits, surrounded, block) : null;
     for (const source of coarse) rasterize(frame, source, hits, mask);
   }
-  const lineCount = frame.countA * frame.countB;
-  // Counting sort by line; stable, so that the hits of a part stay together.
-  const start = new Uint32Array(lineCount + 1);
-  for (let h = 0; h < hits.count; h++) start[(hits.line[h]! >>> 1) + 1]!++;
-  for (let l = 0; l < lineCount; l++) start[l + 1] = start[l + 1]! + start[l]!;
-  const next = start.slice(0, lineCount);
-  // The sign of entering rides on the part: 2 * part + 1 enters.
-  const owner = new Uint32Array(hits.count);
-  const depth = new Float32Array(hits.count);
-  for (let h = 0; h < hits.count; h++) {
-    const key = hits.line[h]!;
-    const place = next[key >>> 1]!++;
-    owner[place] = (hits.part[h]! << 1) | (key & 1);
-    depth[place] = hits.depth[h]!;
-  }
-
+  hits.sortByLine(lineCount);
+  const { owner, sorted: depth, ends } = hits;
   const half = (hits.count >>> 1) + 1;
   const part = new Uint16Array(half);
   const from = new Float32Array(half);
@@ -98,8 +124,8 @@ export function cutLines(
   let made = 0;
   for (let l = 0; l < lineCount; l++) {
     lineStart[l] = made;
-    const end = start[l + 1]!;
-    let i = start[l]!;
+    const end = ends[l]!;
+    let i = l === 0 ? 0 : ends[l - 1]!;
     while (i < end) {
       const p = owner[i]! >>> 1;
       let j = i + 1;
@@ -140,7 +166,7 @@ interface Mask {
  * Every line of the blocks that hold a hit, and of their neighbours for the first `surrounded` hits; of other blocks
  * the middle line alone.
  */
-function nearSmall(frame: GridFrame, hits: Hits, surrounded: number, block: number): Mask {
+function nearSmall(frame: GridFrame, hits: LineScratch, surrounded: number, block: number): Mask {
   const { countA, countB } = frame;
   const across = Math.ceil(countA / block);
   const down = Math.ceil(countB / block);
@@ -195,9 +221,10 @@ function sortByDepth(owner: Uint32Array, depth: Float32Array, start: number, end
   }
 }
 
-function rasterize(frame: GridFrame, source: LineSource, hits: Hits, mask: Mask | null): void {
+function rasterize(frame: GridFrame, source: LineSource, hits: LineScratch, mask: Mask | null): void {
   const { a, b, depth, cell_m, a0_m, b0_m, countA, countB } = frame;
-  const { positions, indices, part } = source;
+  const { positions, indices } = source;
+  const { ends } = hits;
   // Coordinates (a, b, depth) are a right-handed triple, so a positive area in the plane faces along the lines.
   const handed = (b - a + 3) % 3 === 1 ? 1 : -1;
   for (let t = 0; t < indices.length; t += 3) {
@@ -264,12 +291,14 @@ function rasterize(frame: GridFrame, source: LineSource, hits: Hits, mask: Mask 
         else if (d > most) d = most;
         if (hits.count === hits.line.length) hits.grow();
         const h = hits.count++;
-        hits.line[h] = ((column + row * countA) << 1) | enters;
+        const line = column + row * countA;
+        hits.line[h] = (line << 1) | enters;
         hits.depth[h] = d;
-        hits.part[h] = part;
+        ends[line + 1]!++;
       }
     }
   }
+  hits.runs.push({ part: source.part, end: hits.count });
 }
 
 /** Where the edge from its lower to its upper end meets the row: the same sum from whichever triangle it is asked. */
