@@ -58,8 +58,11 @@ export function askHint(
 function hintText(bench: PracticeBench, state: PracticeState, unitId: string, level: HintLevel): Message {
   if (level === 3) return message('practice.hint.part', { part: unitId });
   const u = bench.bodyOf(unitId);
-  if (level === 1) return message('practice.hint.region', { region: regionOf(bench, state, u) });
-  return message('practice.hint.kind', { kind: kindOf(bench, u) });
+  if (level === 1)
+    return message('practice.hint.region', {
+      region: message(`practice.region.${regionOf(bench, state, u)}`),
+    });
+  return message('practice.hint.kind', { kind: message(`practice.kind.${kindOf(bench, u)}`) });
 }
 
 export type Region = 'bench' | 'right' | 'left' | 'front' | 'rear' | 'middle';
