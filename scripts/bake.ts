@@ -14,8 +14,8 @@ import {
 } from '../src/core/document';
 import { loadSolidKernel } from '../src/core/geometry';
 import { hashText } from '../src/core/kernel';
-import { parseMachine } from '../src/core/machine';
-import { readModelFolder } from '../src/edge/content/model-files';
+import { parseModel } from '../src/core/studies';
+import { readFitFiles, readModelFolder } from '../src/edge/content/model-files';
 import { printFaults } from '../src/edge/cli/print-faults';
 
 const root = resolve(import.meta.dirname, '..');
@@ -26,10 +26,17 @@ let bad = false;
 for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).filter((e) =>
   e.isDirectory(),
 )) {
-  const files = readModelFolder(join(root, 'models', folder.name));
-  const parsed = parseMachine(files);
+  const from = join(root, 'models', folder.name);
+  const files = [...readModelFolder(from), ...readFitFiles(from)];
+  const parsed = parseModel(files);
   const prepared = parsed.ok
-    ? prepareMachine(parsed.value, hashText(...files.map((f) => f.text)), kernel)
+    ? prepareMachine(
+        parsed.value.source,
+        hashText(...files.map((f) => f.text)),
+        kernel,
+        undefined,
+        parsed.value.fit,
+      )
     : parsed;
   if (!prepared.ok) {
     console.error(printFaults(prepared.faults));
@@ -44,7 +51,7 @@ for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).
   if (parsed.ok)
     writeFileSync(
       join(out, `${folder.name}.yaml`),
-      stringify(parsed.value.file, { aliasDuplicateObjects: false }),
+      stringify(parsed.value.source.file, { aliasDuplicateObjects: false }),
     );
   const recordings = join(root, 'models', folder.name, 'recordings');
   if (existsSync(recordings)) cpSync(recordings, join(out, folder.name), { recursive: true });

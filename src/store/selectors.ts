@@ -16,7 +16,7 @@ export function selectExciterStudy({ document, exciter }: AppState): ExciterStud
     lastStudy = {
       document,
       exciter,
-      study: exciterStudy(document.machine, solids, document.masses, exciter),
+      study: exciterStudy(document.machine, solids, document.masses, exciter, document.fit),
     };
   }
   return lastStudy.study;

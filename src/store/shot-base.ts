@@ -1,20 +1,25 @@
 /** What the runs of the loose shot need of a machine: its own run, and the moments that go with each setting. */
 import type { MachineDocument } from '../core/document';
+import { panic } from '../core/kernel';
 import { buildSettledChamber, exciterState } from '../core/mechanics';
+import type { Direction, ShotParameters } from '../core/shot';
 import {
-  type Baffle,
-  DEFAULT_RUN,
-  type Direction,
-  fillOf,
-  massOfFill,
-  mirrorBaffle,
-  type ShotParameters,
-} from '../core/shot';
-import { type ExciterBasis, exciterBasis, exciterStudy } from '../core/studies';
+  type BaffleState,
+  type ExciterBasis,
+  exciterBasis,
+  exciterHousing,
+  exciterStudy,
+  ownSetup,
+  type Settled,
+  settledMoment,
+  shotParameters,
+  type ShotSetup,
+} from '../core/studies';
 import { DEFAULT_EXCITER } from './state';
-import type { BaffleState, ShotOutcome, ShotSetup, ShotTake } from './shot';
+import type { ShotOutcome, ShotTake } from './shot';
 
 export interface ShotBase {
+  readonly document: MachineDocument;
   /** The part that is the housing, and all that is welded or shut in with it. */
   readonly housingPart: string;
   readonly unitParts: readonly string[];
@@ -38,16 +43,18 @@ function workOut(document: MachineDocument): ShotBase | null {
   const { machine, masses } = document;
   const solids = Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
   const basis = exciterBasis(machine, solids, masses);
-  const without = exciterStudy(machine, solids, masses, { ...DEFAULT_EXCITER, baffleOn: false });
-  if (basis === null || without === null) return null;
-  const { rest } = basis;
+  const choice = { ...DEFAULT_EXCITER, baffleOn: false };
+  const without = exciterStudy(machine, solids, masses, choice, document.fit);
+  const own = ownSetup(machine);
+  if (basis === null || without === null || own === null) return null;
   const [x, y] = basis.fixed_kgm;
   const off = without.high.housing_kgm;
-  const inside = machine.parts.filter((p) => p.unit === rest.exciter_part);
-  const housing = inside.find((p) => machine.kinds[p.kind]?.params.builder === 'exciter-housing');
-  const base = {
+  const inside = machine.parts.filter((p) => p.unit === basis.rest.exciter_part);
+  return {
+    document,
     basis,
-    housingPart: housing?.id ?? '',
+    own,
+    housingPart: exciterHousing(machine)?.part.id ?? '',
     unitParts: inside.map((p) => p.id),
     fixed_kgm: {
       fitted: basis.fixed_kgm,
@@ -56,51 +63,11 @@ function workOut(document: MachineDocument): ShotBase | null {
       mirrored: [x, off[1] - (y - off[1])] as const,
     },
   };
-  const own: ShotSetup = {
-    direction: 'low',
-    fill: 0,
-    spinUp: 'quadratic',
-    spinUpTime_s: rest.soft_start_s,
-    friction: rest.friction,
-    baffle: 'fitted',
-    gravity: true,
-    seed: 1,
-  };
-  return { ...base, own: { ...own, fill: fillOf(basis.chamber, ownShot(basis)) } };
 }
 
-const ownShot = ({ rest, chamberLength_m }: ExciterBasis): ShotParameters['shot'] => ({
-  mass_kg: rest.shot_mass_kg,
-  length_m: chamberLength_m,
-  density_kg_m3: rest.shot_density_kg_m3,
-  packing: rest.shot_packing,
-  ball_diameter_m: rest.ball_diameter_m,
-  size_spread: 0.1,
-});
-
-/** Parameters of a run with the machine's geometry and shot. The spin-up runs to the machine's higher speed. */
+/** Parameters of a run with the machine's geometry and shot. */
 export function parametersOf(base: ShotBase, setup: ShotSetup): ShotParameters {
-  const { basis } = base;
-  const { rest } = basis;
-  const shot = ownShot(basis);
-  const baffle: Record<BaffleState, Baffle | null> = {
-    fitted: basis.baffle,
-    mirrored: mirrorBaffle(basis.baffle),
-    off: null,
-  };
-  return {
-    ...DEFAULT_RUN,
-    chamber: basis.chamber,
-    baffle: baffle[setup.baffle],
-    // The machine's own charge to the last bit, so that its run is that of its recording.
-    shot:
-      setup.fill === base.own.fill ? shot : { ...shot, mass_kg: massOfFill(basis.chamber, shot, setup.fill) },
-    direction: setup.direction,
-    spin_up: { kind: setup.spinUp, frequency_Hz: rest.frequency_high_Hz, time_s: setup.spinUpTime_s },
-    friction: { ball: setup.friction, wall: setup.friction },
-    gravity: setup.gravity,
-    seed: setup.seed,
-  };
+  return shotParameters(base.document.machine, setup) ?? panic('store/parametersOf', 'machine without shot');
 }
 
 /** Whether a recording is of the machine as built: every number alike but the seed. */
@@ -140,6 +107,31 @@ export function levelU_kgm(base: ShotBase, setup: ShotSetup): number | null {
   return state.U_kgm;
 }
 
+/** U that the machine's table of simulated runs tells for a setting, and its band; null where it tells nothing. */
+export function settledU_kgm(
+  base: ShotBase,
+  setup: ShotSetup,
+): { readonly U_kgm: number; readonly band_kgm: number } | null {
+  // Every run of the table was made with gravity on.
+  if (!setup.gravity) return null;
+  const { chamber, baffle, shot, spin_up, friction } = parametersOf(base, setup);
+  if (spin_up.kind === 'table') return null;
+  const scoops = (setup.direction === 'low') !== (setup.baffle === 'mirrored');
+  const told: Settled = settledMoment(base.document.fit, {
+    chamber,
+    baffle,
+    shot,
+    ball_diameter_m: shot.ball_diameter_m,
+    size_spread: shot.size_spread,
+    direction: scoops ? 'low' : 'high',
+    spin_up,
+    friction: friction.ball,
+  });
+  if (!told.known) return null;
+  const U_kgm = Math.hypot(...totalMoment(base, setup.baffle, told.moment.shot_kgm));
+  return { U_kgm, band_kgm: told.moment.band_kgm };
+}
+
 /** What came of a run at its end. */
 export function outcomeOf(
   base: ShotBase,
@@ -158,5 +150,6 @@ export function outcomeOf(
     ofOwnHigh: share(own.high),
     ofCompared: share(own[comparedWith]),
     level_U_kgm: levelU_kgm(base, setup),
+    settled: settledU_kgm(base, setup),
   };
 }

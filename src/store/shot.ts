@@ -1,27 +1,12 @@
 /** Slow state of "watch the shot": what is shown and how, the run that is set up, and the runs made so far. */
 import type { Direction, Recording } from '../core/shot';
 import type { Fault } from '../core/kernel';
+import type { ShotSetup } from '../core/studies';
+
+export type { BaffleState, ShotSetup, SpinUpKind } from '../core/studies';
 
 /** A run that can be looked at, at any time of it. */
 export type ShotTake = Recording;
-
-export type BaffleState = 'fitted' | 'mirrored' | 'off';
-export type SpinUpKind = 'quadratic' | 'linear';
-
-/** What a person sets for a run; everything else is the machine's own. */
-export interface ShotSetup {
-  readonly direction: Direction;
-  /** Share of the chamber that the bulk of the shot fills. */
-  readonly fill: number;
-  readonly spinUp: SpinUpKind;
-  /** Time to full speed. */
-  readonly spinUpTime_s: number;
-  /** Of ball on ball and ball on wall. */
-  readonly friction: number;
-  readonly baffle: BaffleState;
-  readonly gravity: boolean;
-  readonly seed: number;
-}
 
 export type ExperimentId =
   | 'other-way'
@@ -57,6 +42,8 @@ export interface ShotOutcome {
   readonly ofCompared: number | null;
   /** U with shot that finds its level; null where it does not apply. */
   readonly level_U_kgm: number | null;
+  /** U that the machine's table of simulated runs tells for the setting, with its band; null where it tells nothing. */
+  readonly settled: { readonly U_kgm: number; readonly band_kgm: number } | null;
 }
 
 export interface ShotRun {

@@ -36,6 +36,11 @@ interface Output {
   force_N: number;
   frequency_Hz: number;
   nominal_amplitude_m: number | null;
+  surface?: string;
+  U_band_kgm?: number;
+  U_least_kgm?: number;
+  U_greatest_kgm?: number;
+  U_level_kgm?: number;
   notes: string[];
 }
 const calc = (input: unknown) =>
@@ -97,17 +102,85 @@ describe('calc unbalance', () => {
     expect(low.notes.join(' ')).toContain('there is no pocket');
   });
 
-  it('surface left out means level, with a note; "settled" is refused while no fit is stored', async () => {
+  it('surface left out means level, with a note, unless the fit named is stored', async () => {
     const { surface: _, ...without } = INPUT;
     const level = await unbalance(INPUT);
     const assumed = await unbalance(without);
     expect(assumed.notes).toHaveLength(1);
     expect(assumed.notes[0]).toContain('level');
     expect({ ...assumed, notes: [] }).toEqual(level);
-    expect((await unbalance({ ...without, fit: 'some-machine' })).notes.join(' ')).toContain('some-machine');
+    const unknown = await unbalance({ ...without, fit: 'some-machine' });
+    expect(unknown.notes.join(' ')).toContain('some-machine');
+    expect({ ...unknown, notes: [] }).toEqual(level);
+    expect({ ...(await unbalance({ ...INPUT, fit: 'alder-one' })), notes: [] }).toEqual(level);
+    const settled = await unbalance({ ...without, fit: 'alder-one' });
+    expect(settled.surface).toBe('settled');
+    expect(settled.notes.join(' ')).toContain('alder-one');
+  });
+
+  it('"settled" without a fit, or with one that is not stored, is refused', async () => {
+    expect(await faults({ ...INPUT, surface: 'settled' })).toEqual([expect.stringMatching(/^fit: /)]);
     const lines = await faults({ ...INPUT, surface: 'settled', fit: 'some-machine' });
-    expect(lines).toHaveLength(1);
-    expect(lines[0]).toMatch(/^surface: .*fit/);
+    expect(lines).toEqual([expect.stringMatching(/^fit: .*some-machine/)]);
+  });
+
+  const SETTLED = { ...INPUT, surface: 'settled', fit: 'alder-one' };
+
+  it('settled: LOW about half of HIGH, its band beside it, and the level value with why they differ', async () => {
+    const [low, high] = [await unbalance(SETTLED), await unbalance({ ...SETTLED, direction: 'high' })];
+    expect(low.U_kgm / high.U_kgm).toBeGreaterThan(0.45);
+    expect(low.U_kgm / high.U_kgm).toBeLessThan(0.6);
+    expect(low.U_kgm).toBeCloseTo(Math.hypot(...low.total_kgm), 12);
+    expect(low.U_least_kgm).toBeCloseTo(low.U_kgm - low.U_band_kgm!, 12);
+    expect(low.U_greatest_kgm).toBeCloseTo(low.U_kgm + low.U_band_kgm!, 12);
+    expect(low.force_N).toBeCloseTo(low.U_kgm * (2 * Math.PI * 34) ** 2, 6);
+    expect(low.nominal_amplitude_m).toBeCloseTo(low.U_kgm / 3950, 12);
+    expect(low.U_level_kgm).toBe((await unbalance(INPUT)).U_kgm);
+    expect(low.U_level_kgm).toBeGreaterThan(low.U_greatest_kgm!);
+    expect(low.notes.filter((note) => note.startsWith('the level value is higher because'))).toHaveLength(1);
+    expect(low.r0_main_m).toBeNull();
+    expect(low.r_spill_m).toBeCloseTo(0.064, 9);
+    // The closed form holds in HIGH.
+    expect(Math.abs(high.U_kgm / high.U_level_kgm! - 1)).toBeLessThan(0.02);
+  });
+
+  it('settled: a fit file does as well as a name; friction and spin-up move the value', async () => {
+    const low = await unbalance(SETTLED);
+    expect(await unbalance({ ...SETTLED, fit: 'models/alder-one/fit.yaml' })).toEqual(low);
+    const own = { friction: 0.3, spin_up: 'quadratic', spin_up_time_s: 4, spin_up_frequency_Hz: 30 };
+    expect(await unbalance({ ...SETTLED, ...own })).toEqual(low);
+    // 34 Hz in 4 s is as quick a start as 30 Hz in 4 sqrt(30 / 34) s.
+    const quick = await unbalance({ ...SETTLED, spin_up_frequency_Hz: 34 });
+    const same = await unbalance({ ...SETTLED, spin_up_time_s: 4 * Math.sqrt(30 / 34) });
+    expect(quick.U_kgm).toBeCloseTo(same.U_kgm, 9);
+    expect((await unbalance({ ...SETTLED, spin_up_time_s: 2 })).U_kgm).toBeGreaterThan(low.U_greatest_kgm!);
+    expect((await unbalance({ ...SETTLED, friction: 0.15 })).U_kgm).not.toBe(low.U_kgm);
+  });
+
+  it('settled: mirrored, the same with the sign of y changed', async () => {
+    const baffle = { ...INPUT.baffle, psi_deg: -66, beta_deg: -4, side: -1, pocket_side: -1 };
+    const [one, two] = [await unbalance(SETTLED), await unbalance({ ...SETTLED, baffle })];
+    expect(two.shot_kgm).toEqual([one.shot_kgm[0], -one.shot_kgm[1]]);
+    expect(two.U_kgm).toBeCloseTo(one.U_kgm, 9);
+  });
+
+  it('settled: outside the table nothing is known, and the level value stands beside under its own name', async () => {
+    for (const [change, why] of [
+      [{ friction: 2 }, 'friction from 0.15 to 0.8'],
+      [{ spin_up_time_s: 0.5 }, 'times to full speed'],
+      [{ shot: { ...INPUT.shot, mass_kg: 120 } }, 'fills from 0.15'],
+      [{ chamber: { ...INPUT.chamber, radius_m: 0.12 } }, 'another chamber'],
+      [{ baffle: { ...INPUT.baffle, leg1_m: 0.08 } }, 'another baffle'],
+      [{ ball_diameter_m: 0.008 }, 'other balls'],
+    ] as const) {
+      const none = await unbalance({ ...SETTLED, ...change });
+      expect(none.U_kgm).toBeNull();
+      expect(none.shot_kgm).toBeNull();
+      expect(none.U_band_kgm).toBeNull();
+      expect(none.U_level_kgm).toBeGreaterThan(0);
+      expect(none.notes[0]).toContain('not known');
+      expect(none.notes.join(' ')).toContain(why);
+    }
   });
 
   it('what may be left out: fixed parts, vibrating mass', async () => {

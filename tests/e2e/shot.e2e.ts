@@ -54,6 +54,18 @@ describe('the shipped recordings', () => {
     expect(Math.abs(balls / level - 1)).toBeLessThan(0.02);
   });
 
+  it('lie within the band of the table of simulated runs', async () => {
+    for (const name of ['LOW', 'HIGH']) {
+      await page
+        .getByRole('radio', { name: new RegExp(`^${name}`) })
+        .first()
+        .check();
+      const balls = numberIn(await page.getByTestId('shot-U').innerText());
+      const [table, band] = (await page.getByTestId('shot-settled-U').innerText()).split('±').map(numberIn);
+      expect(Math.abs(balls - table!)).toBeLessThanOrEqual(band! + 0.01);
+    }
+  });
+
   it('stand on the stage, all balls of the chamber, in a handful of draw calls', async () => {
     expect(await page.evaluate(() => window.__drumbench!.stats!.calls)).toBeLessThanOrEqual(12);
     expect(await page.evaluate(() => window.__drumbench!.stats!.triangles)).toBeGreaterThan(2 * 8000);

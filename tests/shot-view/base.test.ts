@@ -8,6 +8,7 @@ import {
   isOwnRun,
   levelU_kgm,
   parametersOf,
+  settledU_kgm,
   shotBase,
   type ShotBase,
   totalMoment,
@@ -51,9 +52,24 @@ describe('base of a machine', () => {
     const solids = Object.fromEntries(
       Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]),
     );
-    const study = exciterStudy(document.machine, solids, document.masses, DEFAULT_EXCITER)!;
-    expect(levelU_kgm(base, { ...base.own, direction: 'high' })).toBeCloseTo(study.high.U_kgm, 9);
-    expect(study.high.total_kgm).toEqual(totalMoment(base, 'fitted', study.high.shot_kgm));
+    const study = exciterStudy(document.machine, solids, document.masses, DEFAULT_EXCITER, document.fit)!;
+    expect(levelU_kgm(base, { ...base.own, direction: 'high' })).toBeCloseTo(study.high.level.U_kgm, 9);
+    const { total_kgm, shot_kgm } = study.high.level;
+    expect(total_kgm).toEqual(totalMoment(base, 'fitted', shot_kgm));
+  });
+
+  it('tells from the table what a run should give, and nothing where the table does not reach', () => {
+    const low = settledU_kgm(base, base.own)!;
+    expect(low.U_kgm / levelU_kgm(base, base.own)!).toBeLessThan(0.7);
+    expect(low.band_kgm / low.U_kgm).toBeLessThan(0.15);
+    // The plate mirrored: HIGH scoops, and the shot alone has the mirror image of LOW's moment.
+    const alone = { ...base, fixed_kgm: { fitted: [0, 0], mirrored: [0, 0], off: [0, 0] } } as const;
+    const turned = settledU_kgm(alone, { ...base.own, baffle: 'mirrored', direction: 'high' })!;
+    expect(turned.U_kgm).toBeCloseTo(settledU_kgm(alone, base.own)!.U_kgm, 9);
+    expect(settledU_kgm(base, { ...base.own, gravity: false })).toBeNull();
+    expect(settledU_kgm(base, { ...base.own, fill: 0.6 })).toBeNull();
+    const { fit: _, ...without } = document;
+    expect(settledU_kgm({ ...base, document: without }, base.own)).toBeNull();
   });
 
   it('turns the directions round with a mirrored baffle: the level shot’s share of U is mirrored', () => {

@@ -1,4 +1,5 @@
 /** The exciter of the invented roller on its own, and little made-up runs to look at. */
+import { resolve } from 'node:path';
 import type { MachineDocument } from '../../src/core/document';
 import { buildKind, kindMasses, loadSolidKernel, toMeshData } from '../../src/core/geometry';
 import { ok, type Result } from '../../src/core/kernel';
@@ -13,7 +14,17 @@ import {
   setBall,
   type ShotParameters,
 } from '../../src/core/shot';
+import { parseFit } from '../../src/core/studies';
+import { readFitFiles } from '../../src/edge/content/model-files';
 import type { Ports, ShotTake } from '../../src/store';
+
+/** The chamber is that of Alder One, so its table of simulated runs holds here too. */
+function alderOneFit() {
+  const folder = resolve(import.meta.dirname, '../../models/alder-one');
+  const read = parseFit(readFitFiles(folder)[0]!);
+  if (!read.ok) throw new Error(JSON.stringify(read.faults));
+  return read.value;
+}
 
 const steel = { item: 1, material: 'steel', finish: 'plain', family: 'exciter' } as const;
 
@@ -110,6 +121,7 @@ async function build(): Promise<MachineDocument> {
       laidDown: [],
     },
     hash: 'bench',
+    fit: alderOneFit(),
   };
 }
 

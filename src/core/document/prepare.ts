@@ -10,7 +10,7 @@ import {
 } from '../geometry';
 import { buildExplode, planTeardown } from '../assembly';
 import type { SourcedMachine } from '../machine';
-import { checkModel, meshBox } from '../studies';
+import { checkModel, meshBox, type SettledFit } from '../studies';
 import type { DrawnBody, KindMass, MachineDocument } from './types';
 
 /** Called between stages and kinds: the stage and its share from 0 to 1. */
@@ -44,6 +44,7 @@ function buildSolids(
 /**
  * Prepares a machine for the views. Faults of any stage come back all at once; a stage that needs a sound one before
  * it does not run on a broken one.
+ * @param fit that came with the files, already read
  * @param hash of the source files, kept with the document so that caches can tell versions apart
  */
 export function prepareMachine(
@@ -51,6 +52,7 @@ export function prepareMachine(
   hash: string,
   kernel: SolidKernel,
   progress: Progress = () => undefined,
+  fit?: SettledFit,
 ): Result<MachineDocument> {
   const { machine } = source;
   const built = buildSolids(source, kernel, progress);
@@ -75,5 +77,5 @@ export function prepareMachine(
   const teardown = planTeardown(machine, built.value, masses);
   const explode = buildExplode(machine, built.value, masses, teardown);
   progress('order', 1);
-  return ok({ machine, solids, masses, teardown, explode, hash });
+  return ok({ machine, solids, masses, teardown, explode, hash, ...(fit === undefined ? {} : { fit }) });
 }

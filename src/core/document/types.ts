@@ -6,6 +6,7 @@ import type { Explode, Plan } from '../assembly';
 import type { Body, KindMass as SolidKindMass, MeshData } from '../geometry';
 import type { Vec3 } from '../kernel';
 import type { Machine } from '../machine';
+import type { SettledFit } from '../studies';
 
 /** A body with what the scene draws of it. */
 export interface DrawnBody extends Body {
@@ -29,4 +30,6 @@ export interface MachineDocument {
   readonly explode: Explode;
   /** Hash of the source files. */
   readonly hash: string;
+  /** Where the shot settles, from simulated runs; absent where the machine's files bring no fit. */
+  readonly fit?: SettledFit;
 }

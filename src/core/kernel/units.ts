@@ -20,6 +20,7 @@ export type Quantity =
   | 'stress'
   | 'speed'
   | 'frequency'
+  | 'vibration-rate'
   | 'rotation'
   | 'angle'
   | 'temperature'
@@ -31,13 +32,19 @@ export type Quantity =
   | 'stiffness'
   | 'linear-load'
   | 'power'
+  | 'energy'
   | 'time'
   | 'share'
   | 'count'
   | 'plain'
   | 'acceleration'
   | 'flow'
-  | 'displacement-volume';
+  | 'displacement-volume'
+  | 'damping'
+  | 'hardness'
+  | 'hours'
+  | 'percent'
+  | 'pressure-soil';
 
 /** One shown unit: `shown = si * factor + offset`, with the symbol that follows the number. */
 export interface ShownUnit {
@@ -95,6 +102,7 @@ export const UNITS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, ShownU
     us: { symbol: 'mph', factor: 3600 / (63360 * INCH), figures: 2 },
   },
   frequency: same({ symbol: 'Hz', factor: 1, figures: 3 }),
+  'vibration-rate': same({ symbol: 'vpm', factor: 60, figures: 4 }),
   rotation: same({ symbol: 'rpm', factor: 60 / (2 * Math.PI), figures: 4 }),
   angle: same({ symbol: '°', factor: 180 / Math.PI, figures: 3 }),
   temperature: {
@@ -133,6 +141,10 @@ export const UNITS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, ShownU
     si: { symbol: 'kW', factor: 1e-3, figures: 3 },
     us: { symbol: 'hp', factor: 1 / (550 * 12 * INCH * LBF), figures: 3 },
   },
+  energy: {
+    si: { symbol: 'J', factor: 1, figures: 2 },
+    us: { symbol: 'ft\u00b7lbf', factor: 1 / (LBF * 12 * INCH), figures: 2 },
+  },
   time: same({ symbol: 's', factor: 1, figures: 3 }),
   share: same({ symbol: '%', factor: 100, figures: 2 }),
   count: same({ symbol: '', factor: 1, figures: 6 }),
@@ -144,6 +156,18 @@ export const UNITS: Readonly<Record<Quantity, Readonly<Record<UnitSystem, ShownU
   flow: {
     si: { symbol: 'L/min', factor: 6e4, figures: 3 },
     us: { symbol: 'US gal/min', factor: 60 / (231 * INCH ** 3), figures: 3 },
+  },
+  damping: {
+    si: { symbol: 'kN s/m', factor: 1e-3, figures: 3 },
+    us: { symbol: 'lbf s/in', factor: INCH / LBF, figures: 3 },
+  },
+  hardness: same({ symbol: 'IRHD', factor: 1, figures: 2 }),
+  hours: same({ symbol: 'h', factor: 1, figures: 2 }),
+  /** A number that is a percentage already (a grade, a share of salt). */
+  percent: same({ symbol: '%', factor: 1, figures: 3 }),
+  'pressure-soil': {
+    si: { symbol: 'kPa', factor: 1e-3, figures: 3 },
+    us: { symbol: 'psi', factor: 1 / PSI, figures: 3 },
   },
   'displacement-volume': {
     si: { symbol: 'cm³', factor: 1e6, figures: 3 },

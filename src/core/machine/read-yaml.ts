@@ -75,6 +75,9 @@ export function expectedOf(issue: z.core.$ZodIssue): Message {
       return issue.discriminator === undefined
         ? message('fault.shape')
         : message('fault.known-kind', { key: issue.discriminator });
+    case 'custom':
+      // A schema's own check says itself what it expected.
+      return (issue.params?.['expected'] as Message | undefined) ?? message('fault.shape');
     default:
       return message('fault.shape');
   }

@@ -8,6 +8,7 @@
  */
 import { z } from 'zod';
 import { fail, message, ok, type Fault, type Result } from '../kernel';
+import type { Baffle } from './parameters';
 import type { SpinUp } from './spin-up';
 
 /** 'low': the housing turns so that the pocket scoops; 'high': the other way; 'none': no baffle. */
@@ -15,43 +16,92 @@ export type SettledState = 'low' | 'high' | 'none';
 
 const numbers = z.array(z.number());
 const axis = z.array(z.number()).min(2);
-const gridSchema = z.object({
-  state: z.enum(['low', 'high', 'none']),
-  law: z.enum(['linear', 'quadratic']),
-  /** Axes, rising. Times are those to `frequency_Hz`. */
-  fill: axis,
-  time_s: axis,
-  friction: axis,
-  /** Rows over fill, then time, then friction; means over the seeds. Body frame, turning counter-clockwise in 'low'. */
-  centre_x_m: numbers,
-  centre_y_m: numbers,
-  captured: numbers,
-  /**
-   * Root mean square miss of runs anywhere in the table and with seeds of their own (scatter and the error between
-   * rows): of the coordinate of the centre that misses more, and of the captured share.
-   */
-  centre_sd_m: z.number(),
-  captured_sd: z.number(),
+const positive = z.number().positive();
+const gridSchema = z
+  .strictObject({
+    state: z.enum(['low', 'high', 'none']),
+    law: z.enum(['linear', 'quadratic']),
+    /** Axes, rising. Times are those to `frequency_Hz`. */
+    fill: axis,
+    time_s: axis,
+    friction: axis,
+    /** Rows over fill, then time, then friction; means over the seeds. Body frame, turning counter-clockwise in 'low'. */
+    centre_x_m: numbers,
+    centre_y_m: numbers,
+    captured: numbers,
+    /** How far the centre of one seed lies from the mean of a row: root mean square over all rows. */
+    scatter_m: positive,
+    /** What makes the band of scatter and of the way between rows (see `fittedShot`); measured, not assumed. */
+    band_factor: z.number().min(0),
+    /** Half width of the band of the captured share, measured likewise; 0 where nothing is ever captured. */
+    captured_band: z.number().min(0),
+  })
+  .check((context) => {
+    const grid = context.value;
+    const rows = grid.fill.length * grid.time_s.length * grid.friction.length;
+    for (const key of ['centre_x_m', 'centre_y_m', 'captured'] as const)
+      if (grid[key].length !== rows)
+        context.issues.push({
+          code: 'custom',
+          path: [key],
+          input: grid[key],
+          params: { expected: message('fault.entries', { count: rows }) },
+        });
+    for (const key of ['fill', 'time_s', 'friction'] as const)
+      if (grid[key].some((value, i) => i > 0 && value <= grid[key][i - 1]!))
+        context.issues.push({
+          code: 'custom',
+          path: [key],
+          input: grid[key],
+          params: { expected: message('fault.rising') },
+        });
+  });
+
+/** What the runs were made in: where it differs from a machine, the fit tells nothing about that machine. */
+const geometrySchema = z.strictObject({
+  chamber: z.strictObject({
+    radius_m: positive,
+    eccentricity_m: z.number(),
+    chord_x_m: z.number().nullable(),
+  }),
+  baffle: z.strictObject({
+    psi_deg: z.number(),
+    beta_deg: z.number(),
+    leg1_m: z.number(),
+    leg2_m: z.number(),
+    side: z.union([z.literal(1), z.literal(-1)]),
+    pocket_side: z.union([z.literal(1), z.literal(-1)]),
+    half_thickness_m: positive,
+  }),
+  ball_diameter_m: positive,
+  size_spread: z.number().min(0),
 });
 
-export const settledFitSchema = z.object({
-  schema_version: z.literal(1),
+export const settledFitSchema = z.strictObject({
+  schema_version: z.literal(2),
   name: z.string(),
   /** Frequency that the times of the spin-up lead to. */
-  frequency_Hz: z.number(),
-  /** What the runs were made with, so that a changed machine is noticed. */
-  geometry_hash: z.string(),
+  frequency_Hz: positive,
+  geometry: geometrySchema,
+  /** Bulk packing that turns a mass of shot into the table's fill. */
+  packing: positive.max(1),
+  /** The machine's own setting: what is meant where nothing else is said. */
+  own: z.strictObject({
+    law: z.enum(['linear', 'quadratic']),
+    time_s: positive,
+    friction: z.number().min(0),
+  }),
   seeds: numbers,
-  slice_depth_m: z.number(),
-  ball_diameter_m: z.number(),
-  restitution: z.number(),
-  grids: z.array(gridSchema),
-  /** Runs off the grid's rows and with other seeds than its own: how many, and how many lay within the band. */
-  check: z.object({ runs: z.number(), within_band: z.number() }),
+  slice_depth_m: positive,
+  restitution: z.number().min(0),
+  grids: z.array(gridSchema).min(1),
+  /** Runs anywhere in the table, with seeds that neither table nor band was made from: how many, and how many lay within. */
+  check: z.strictObject({ runs: z.number(), within_band: z.number() }),
 });
 
 export type SettledFit = z.infer<typeof settledFitSchema>;
 export type SettledGrid = SettledFit['grids'][number];
+export type FitGeometry = SettledFit['geometry'];
 
 export interface SettledQuery {
   readonly state: SettledState;
@@ -63,14 +113,60 @@ export interface SettledQuery {
 export interface SettledAnswer {
   /** Centre of the shot's mass, body frame, m. */
   readonly centre_m: readonly [number, number];
-  /** Half width of the band of either coordinate, m: two root mean square misses; `check` says how often it held. */
+  /** Radius about it within which at least 19 of 20 runs lie, m. */
   readonly band_m: number;
+  /** How far apart the rows lie between which it was interpolated: weighted root mean square, 0 at a row, m. */
+  readonly spread_m: number;
   readonly captured: number;
   readonly captured_band: number;
 }
 
-/** The band in root mean square misses. */
-export const BAND_SD = 2;
+/** Share of runs that the band is set for: above 19 in 20, since the runs that set it are a sample themselves. */
+export const BAND_SHARE = 0.97;
+
+/**
+ * Radius of the band at a row of the table, m: see `fittedShot`. Below the middle of the table's fills it grows as one
+ * over the fill: what scatters between seeds is about the same mass of shot, and of a small charge that is more
+ * (measured: misses times fill are alike in 'low' and 'none'; in 'high' they are not, and the band is wider than need be).
+ */
+export const rowBand_m = (
+  fit: Pick<SettledFit, 'seeds'>,
+  grid: Pick<SettledGrid, 'scatter_m' | 'fill'>,
+  fill: number,
+): number => {
+  const middle = (grid.fill[0]! + grid.fill[grid.fill.length - 1]!) / 2;
+  const spread = Math.sqrt(-Math.log(1 - BAND_SHARE) * (1 + 1 / fit.seeds.length));
+  return grid.scatter_m * spread * Math.max(1, middle / fill);
+};
+
+/** What of a geometry differs from another: chamber, baffle or balls; null where they are one to 1 part in 10^9. */
+export function geometryDiffers(
+  a: FitGeometry,
+  b: Omit<FitGeometry, 'baffle'> & { readonly baffle: Baffle | null },
+): 'chamber' | 'baffle' | 'balls' | null {
+  if (!alike(a.chamber, b.chamber)) return 'chamber';
+  if (b.baffle !== null && !alike(a.baffle, b.baffle)) return 'baffle';
+  const balls = ({
+    ball_diameter_m,
+    size_spread,
+  }: {
+    ball_diameter_m: number;
+    size_spread: number;
+  }): object => ({
+    ball_diameter_m,
+    size_spread,
+  });
+  return alike(balls(a), balls(b)) ? null : 'balls';
+}
+
+function alike(a: object, b: object): boolean {
+  const known = b as Readonly<Record<string, number | null>>;
+  return Object.entries(a as Readonly<Record<string, number | null>>).every(([key, value]) => {
+    const other = known[key];
+    if (typeof value !== 'number' || typeof other !== 'number') return value === (other ?? null);
+    return Math.abs(value - other) <= 1e-9 * Math.max(Math.abs(value), Math.abs(other));
+  });
+}
 
 /**
  * The time in which the law would reach `frequency_Hz` if it went on: laws with the same f / t (linear) or f / t^2
@@ -81,7 +177,16 @@ export const timeTo = (law: SettledQuery['spin_up'], frequency_Hz: number): numb
     ? (law.time_s * frequency_Hz) / law.frequency_Hz
     : law.time_s * Math.sqrt(frequency_Hz / law.frequency_Hz);
 
-/** Interpolates a fit; every quantity outside the table is a fault with the span that is known. */
+/**
+ * Interpolates a fit; every quantity outside the table is a fault with the span that is known.
+ *
+ * The band's radius is sqrt((k scatter)^2 + band_factor^2 v). k scatter holds BAND_SHARE of the runs at a row, were they
+ * spread alike in both directions (Rayleigh), and counts in that the row is itself a mean of few seeds. v is the
+ * variance of the rows around, weighted as in the mean: nought at a row, great where the straight line has far to go.
+ * The factor is the least that held BAND_SHARE of runs which the table was not made from (split conformal prediction:
+ * V. Vovk, A. Gammerman, G. Shafer, Algorithmic Learning in a Random World, Springer 2005, from memory). The share
+ * holds over the table as a whole; where the shot is only just scooped runs scatter more than elsewhere.
+ */
 export function fittedShot(fit: SettledFit, query: SettledQuery): Result<SettledAnswer> {
   const grid = fit.grids.find((g) => g.state === query.state && g.law === query.spin_up.kind);
   if (grid === undefined)
@@ -105,27 +210,33 @@ export function fittedShot(fit: SettledFit, query: SettledQuery): Result<Settled
   const [m, ms] = place('friction', query.friction);
   if (faults.length > 0) return fail(faults);
   const [nt, nm] = [grid.time_s.length, grid.friction.length];
-  const mean = (values: readonly number[]): number => {
-    let sum = 0;
-    for (const [a, wa] of [
-      [f, 1 - fs],
-      [f + 1, fs],
+  const near: { weight: number; row: number }[] = [];
+  for (const [a, wa] of [
+    [f, 1 - fs],
+    [f + 1, fs],
+  ] as const)
+    for (const [b, wb] of [
+      [t, 1 - ts],
+      [t + 1, ts],
     ] as const)
-      for (const [b, wb] of [
-        [t, 1 - ts],
-        [t + 1, ts],
+      for (const [c, wc] of [
+        [m, 1 - ms],
+        [m + 1, ms],
       ] as const)
-        for (const [c, wc] of [
-          [m, 1 - ms],
-          [m + 1, ms],
-        ] as const)
-          sum += wa * wb * wc * values[(a * nt + b) * nm + c]!;
-    return sum;
-  };
+        near.push({ weight: wa * wb * wc, row: (a * nt + b) * nm + c });
+  const mean = (of: (row: number) => number): number =>
+    near.reduce((sum, { weight, row }) => sum + weight * of(row), 0);
+  const x = mean((row) => grid.centre_x_m[row]!);
+  const y = mean((row) => grid.centre_y_m[row]!);
+  const spread_m2 = mean((row) => (grid.centre_x_m[row]! - x) ** 2 + (grid.centre_y_m[row]! - y) ** 2);
   return ok({
-    centre_m: [mean(grid.centre_x_m), mean(grid.centre_y_m)],
-    band_m: BAND_SD * grid.centre_sd_m,
-    captured: mean(grid.captured),
-    captured_band: BAND_SD * grid.captured_sd,
+    centre_m: [x, y],
+    band_m: Math.hypot(
+      rowBand_m(fit, grid, query.fill),
+      grid.band_factor * Math.sqrt(Math.max(0, spread_m2)),
+    ),
+    spread_m: Math.sqrt(Math.max(0, spread_m2)),
+    captured: mean((row) => grid.captured[row]!),
+    captured_band: grid.captured_band,
   });
 }

@@ -6,8 +6,9 @@
  * machine +x. As assembled the heavy side hangs down: body +x is machine -y, body +y is machine -z.
  */
 import { massOfParts, type KindMass, type KindSolid } from '../geometry';
-import { defaultOptions, type ExciterHousingParams, findUnit, isPresent, type Machine } from '../machine';
+import { defaultOptions, type ExciterHousingParams, isPresent, type Machine } from '../machine';
 import type { BaffleSection, ChamberSection } from '../mechanics';
+import { exciterHousing } from './shot-parameters';
 import { vibratingMass } from './vibrating-mass';
 
 export interface ExciterBasis {
@@ -42,17 +43,9 @@ export function exciterBasis(machine: Machine, solids: Solids, masses: Masses): 
 }
 
 function workOut(machine: Machine, solids: Solids, masses: Masses): ExciterBasis | null {
-  const unit = findUnit(machine, machine.operation.exciter_part);
-  const housingPart = machine.parts.find(
-    (p) => p.unit === unit?.id && machine.kinds[p.kind]?.params.builder === 'exciter-housing',
-  );
-  const params = housingPart && machine.kinds[housingPart.kind]?.params;
-  if (
-    housingPart === undefined ||
-    params?.builder !== 'exciter-housing' ||
-    machine.operation.shot_part === null
-  )
-    return null;
+  const found = exciterHousing(machine);
+  if (found === null) return null;
+  const { part, params, chamber, chamberLength_m } = found;
   const options = defaultOptions(machine);
   const turning = machine.parts.filter(
     (p) => p.movesWith === 'exciter' && p.id !== machine.operation.shot_part && isPresent(p, options),
@@ -66,13 +59,12 @@ function workOut(machine: Machine, solids: Solids, masses: Masses): ExciterBasis
     masses,
     turning.map((p) => p.id),
   );
-  const { chamber, baffle } = params;
   return {
     housing: params,
-    chamber: { radius_m: chamber.radius_m, eccentricity_m: chamber.eccentricity_m, chord_x_m: null },
-    baffle,
-    chamberLength_m: chamber.to_x_m - chamber.from_x_m,
-    chamberMiddle_m: housingPart.pose.position_m[0] + (chamber.from_x_m + chamber.to_x_m) / 2,
+    chamber,
+    baffle: params.baffle,
+    chamberLength_m,
+    chamberMiddle_m: part.pose.position_m[0] + (params.chamber.from_x_m + params.chamber.to_x_m) / 2,
     fixed_kgm: [-m * c[1], -m * c[2]],
     // Second moments are kept as xx, yy, zz, xy, xz, yz about the centre of mass.
     fixedAxial_kgm2: [-(s[3] + m * c[0] * c[1]), -(s[4] + m * c[0] * c[2])],

@@ -9,6 +9,8 @@ import {
   chamberOutline,
   type BaffleSection,
   type Direction,
+  exciterOutcome,
+  type ExciterOutcome,
   exciterState,
   type OutlinePolygon,
   type SettledChamber,
@@ -17,7 +19,10 @@ import {
 } from '../mechanics';
 import type { KindMass, KindSolid } from '../geometry';
 import type { Machine } from '../machine';
+import type { SettledFit } from '../shot';
 import { exciterBasis, type ExciterBasis } from './exciter-basis';
+import { type Settled, settledMoment } from './settled-shot';
+import { ownShotParameters } from './shot-parameters';
 
 /** Body frame of the housing, metres or kg m. */
 export type BodyPoint = readonly [number, number];
@@ -40,19 +45,47 @@ export interface ExciterChoice {
   readonly baffleOn: boolean;
 }
 
-export interface DirectionStudy {
+/** What the exciter does in one direction with one way of telling where its shot lies. */
+export interface ExciterReading {
+  /** Share of the shot held behind the baffle; null without shot. */
   readonly captured: number | null;
   readonly shot_kgm: BodyPoint;
   readonly shot_U_kgm: number;
-  readonly housing_kgm: BodyPoint;
   readonly total_kgm: BodyPoint;
   readonly U_kgm: number;
   readonly angle_deg: number | null;
   readonly force_N: number;
-  readonly frequency_Hz: number;
   readonly nominalAmplitude_m: number | null;
   readonly bearing_left_N: number;
   readonly bearing_right_N: number;
+}
+
+/** Half widths of the band about a simulated reading: at least 19 of 20 simulated runs lie within. */
+export interface ExciterBand {
+  readonly captured: number | null;
+  readonly U_kgm: number;
+  readonly force_N: number;
+  readonly nominalAmplitude_m: number | null;
+}
+
+export interface DirectionStudy {
+  readonly frequency_Hz: number;
+  /** First moment of all that turns with the housing but the shot, body frame. */
+  readonly housing_kgm: BodyPoint;
+  /** Where `value` comes from: the level closed form, the table of simulated runs, or nowhere. */
+  readonly surface: 'level' | 'settled' | 'unknown';
+  /**
+   * What is held for true. With the baffle fitted HIGH is the level closed form, which the simulation bears out; all
+   * else is the simulation's table, and null where the table does not reach.
+   */
+  readonly value: ExciterReading | null;
+  /** Shot that finds its level like a liquid. */
+  readonly level: ExciterReading;
+  /** What the table of simulated runs tells, whether or not it is the value; null where it does not reach. */
+  readonly simulated: (ExciterReading & { readonly band: ExciterBand }) | null;
+  /** Why the table tells nothing; empty where it does. */
+  readonly reasons: readonly Message[];
+  /** Outline of the level surface. */
   readonly shot: readonly ShotBodyOutline[];
   readonly notes: readonly Message[];
 }
@@ -79,7 +112,7 @@ export interface ExciterInputs {
 export interface ExciterStudy {
   readonly high: DirectionStudy;
   readonly low: DirectionStudy;
-  /** U low / U high; null where high has none. */
+  /** U low / U high; null where either is not known or high has none. */
   readonly ratio: number | null;
   readonly vibratingMass_kg: number;
   readonly shotMass_kg: number;
@@ -87,8 +120,6 @@ export interface ExciterStudy {
   /** What is set now, and what the machine file says. */
   readonly inputs: ExciterInputs;
   readonly own: ExciterInputs;
-  /** Low is the level closed form, known to be too high. */
-  readonly lowIsLevel: boolean;
 }
 
 /** Corners of a drawn circle. */
@@ -180,15 +211,21 @@ function prepare(basis: ExciterBasis, psi_deg: number, on: boolean): Prepared {
   return found;
 }
 
-/** The study; null where the machine has no shot exciter. A fill beyond the chamber's room is cut, with a note. */
+/**
+ * The study; null where the machine has no shot exciter. A fill beyond the chamber's room is cut, with a note.
+ * @param fit the machine's table of simulated runs, undefined where it has none: then LOW is not known. The start is
+ *   the machine's own soft start whatever speeds are chosen: they only say where it ends, and by then the shot is frozen.
+ */
 export function exciterStudy(
   machine: Machine,
   solids: Readonly<Record<string, KindSolid>>,
   masses: Readonly<Record<string, KindMass>>,
   choice: ExciterChoice,
+  fit: SettledFit | undefined,
 ): ExciterStudy | null {
   const basis = exciterBasis(machine, solids, masses);
-  if (basis === null) return null;
+  const run = ownShotParameters(machine, 'low');
+  if (basis === null || run === null) return null;
   const { rest } = basis;
   const gross_m2 = Math.PI * basis.chamber.radius_m ** 2;
   const perArea = rest.shot_density_kg_m3 * rest.shot_packing * basis.chamberLength_m;
@@ -213,45 +250,84 @@ export function exciterStudy(
   };
   const vibratingMass_kg = basis.vibratingMass_kg + shot.mass_kg - rest.shot_mass_kg;
 
-  const study = (direction: Direction, frequency_Hz: number): DirectionStudy => {
-    const settled = chamber.settle(shotArea_m2(shot), direction);
-    const state = exciterState(chamber, shot, {
+  const told = (direction: Direction): Settled =>
+    settledMoment(fit, {
+      chamber: basis.chamber,
+      baffle: choice.baffleOn ? { ...basis.baffle, psi_deg: inputs.bafflePsi_deg } : null,
+      shot,
+      ball_diameter_m: run.shot.ball_diameter_m,
+      size_spread: run.shot.size_spread,
       direction,
-      speed_rpm: frequency_Hz * 60,
-      fixed_kgm,
-      vibrating_mass_kg: vibratingMass_kg,
+      spin_up: { kind: 'quadratic', frequency_Hz: rest.frequency_high_Hz, time_s: rest.soft_start_s },
+      friction: rest.friction,
     });
-    const outline = shotOutline(chamber, settled);
+
+  const reading = (outcome: ExciterOutcome, captured: number | null): ExciterReading => {
     const [ux, uy] =
-      state.U_kgm > 0 ? [state.total_kgm[0] / state.U_kgm, state.total_kgm[1] / state.U_kgm] : [1, 0];
+      outcome.U_kgm > 0
+        ? [outcome.total_kgm[0] / outcome.U_kgm, outcome.total_kgm[1] / outcome.U_kgm]
+        : [1, 0];
     const axial = (k: 0 | 1): number =>
       basis.fixedAxial_kgm2[k] +
-      (fixed_kgm[k] - basis.fixed_kgm[k] + state.shot_kgm[k]) * basis.chamberMiddle_m;
-    const force_m = state.U_kgm > 0 ? (ux * axial(0) + uy * axial(1)) / state.U_kgm : basis.chamberMiddle_m;
-    const loads = bearingLoads(state.force_N, {
+      (fixed_kgm[k] - basis.fixed_kgm[k] + outcome.shot_kgm[k]) * basis.chamberMiddle_m;
+    const force_m =
+      outcome.U_kgm > 0 ? (ux * axial(0) + uy * axial(1)) / outcome.U_kgm : basis.chamberMiddle_m;
+    const loads = bearingLoads(outcome.force_N, {
       force_m,
       a_m: rest.bearings.left_x_m,
       b_m: rest.bearings.right_x_m,
     });
     return {
-      captured: state.capture_fraction,
-      shot_kgm: state.shot_kgm,
-      shot_U_kgm: state.shot_U_kgm,
-      housing_kgm: fixed_kgm,
-      total_kgm: state.total_kgm,
-      U_kgm: state.U_kgm,
-      angle_deg: state.angle_deg,
-      force_N: state.force_N,
-      frequency_Hz: state.frequency_Hz,
-      nominalAmplitude_m: state.nominal_amplitude_m,
+      captured,
+      shot_kgm: outcome.shot_kgm,
+      shot_U_kgm: outcome.shot_U_kgm,
+      total_kgm: outcome.total_kgm,
+      U_kgm: outcome.U_kgm,
+      angle_deg: outcome.angle_deg,
+      force_N: outcome.force_N,
+      nominalAmplitude_m: outcome.nominal_amplitude_m,
       bearing_left_N: loads.a_N,
       bearing_right_N: loads.b_N,
+    };
+  };
+
+  const study = (direction: Direction, frequency_Hz: number): DirectionStudy => {
+    const at = { speed_rpm: frequency_Hz * 60, fixed_kgm, vibrating_mass_kg: vibratingMass_kg };
+    const state = exciterState(chamber, shot, { direction, ...at });
+    const level = reading(state, state.capture_fraction);
+    const outline = shotOutline(chamber, chamber.settle(shotArea_m2(shot), direction));
+    const settled = told(direction);
+    let simulated: DirectionStudy['simulated'] = null;
+    if (settled.known) {
+      const { shot_kgm, band_kgm, captured, captured_band } = settled.moment;
+      const outcome = exciterOutcome(shot_kgm, shot.mass_kg * basis.chamber.radius_m, at);
+      simulated = {
+        ...reading(outcome, captured),
+        band: {
+          captured: captured_band,
+          U_kgm: band_kgm,
+          force_N: band_kgm * (2 * Math.PI * frequency_Hz) ** 2,
+          nominalAmplitude_m: vibratingMass_kg > 0 ? band_kgm / vibratingMass_kg : null,
+        },
+      };
+    }
+    const surface =
+      direction === 'high' && choice.baffleOn ? 'level' : simulated === null ? 'unknown' : 'settled';
+    return {
+      frequency_Hz,
+      housing_kgm: fixed_kgm,
+      surface,
+      value: surface === 'level' ? level : simulated,
+      level,
+      simulated,
+      reasons: settled.known ? [] : settled.reasons,
       shot: [...bodies(outline.main, false), ...bodies(outline.pocket, true)],
       notes: state.notes,
     };
   };
   const high = study('high', inputs.frequencyHigh_Hz);
   const low = study('low', inputs.frequencyLow_Hz);
+  const [H, L] = [high.value?.U_kgm ?? 0, low.value?.U_kgm ?? null];
   return {
     high,
     low,
@@ -259,8 +335,7 @@ export function exciterStudy(
     inputs,
     own,
     vibratingMass_kg,
-    ratio: high.U_kgm > 0 ? low.U_kgm / high.U_kgm : null,
+    ratio: L !== null && H > 0 ? L / H : null,
     shotMass_kg: shot.mass_kg,
-    lowIsLevel: true,
   };
 }

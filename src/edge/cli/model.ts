@@ -11,13 +11,27 @@ import {
 } from '../../core/geometry';
 import { fail, message, ok, printFound, type Result } from '../../core/kernel';
 import { type Machine, parseMachine } from '../../core/machine';
-import { readModelFolder } from '../content/model-files';
+import { parseFit, type SettledFit } from '../../core/studies';
+import { readFitFiles, readModelFolder } from '../content/model-files';
 
 export interface LoadedModel {
   readonly machine: Machine;
   readonly solids: Readonly<Record<string, KindSolid>>;
   readonly masses: Readonly<Record<string, KindMass>>;
   readonly graph: BlockingGraph;
+}
+
+/**
+ * The settled fit of `name`: that of a folder of models/, of a folder of the disk, or a fit file itself. Undefined
+ * where nothing of that name exists or no fit lies there; a fit with faults is refused with all of them.
+ */
+export function loadFit(name: string): Result<SettledFit | undefined> {
+  const place = [join(MODELS, name), resolve(name)].find((path) => existsSync(path));
+  if (place === undefined) return ok(undefined);
+  const [file] = statSync(place).isDirectory()
+    ? readFitFiles(place)
+    : [{ name: basename(place), text: readFileSync(place, 'utf8') }];
+  return file === undefined ? ok(undefined) : parseFit(file);
 }
 
 /** Models already loaded by this process. */

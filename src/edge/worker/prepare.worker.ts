@@ -3,7 +3,7 @@ import wasmUrl from 'manifold-3d/manifold.wasm?url';
 import { encodeDocument, prepareMachine } from '../../core/document';
 import { loadSolidKernel } from '../../core/geometry';
 import { hashText } from '../../core/kernel';
-import { parseMachine } from '../../core/machine';
+import { parseModel } from '../../core/studies';
 import type { PrepareReply, PrepareRequest } from './protocol';
 
 const reply = (message: PrepareReply, transfer: Transferable[] = []): void => {
@@ -13,17 +13,18 @@ const reply = (message: PrepareReply, transfer: Transferable[] = []): void => {
 self.onmessage = async (event: MessageEvent<PrepareRequest>) => {
   try {
     const { files } = event.data;
-    const parsed = parseMachine(files);
+    const parsed = parseModel(files);
     if (!parsed.ok) {
       reply({ type: 'faults', faults: parsed.faults });
       return;
     }
     const kernel = await loadSolidKernel({ wasmUrl });
     const prepared = prepareMachine(
-      parsed.value,
+      parsed.value.source,
       hashText(...files.map((f) => f.text)),
       kernel,
       (phase, share) => reply({ type: 'progress', phase, share }),
+      parsed.value.fit,
     );
     if (!prepared.ok) {
       reply({ type: 'faults', faults: prepared.faults });

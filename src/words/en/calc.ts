@@ -46,8 +46,16 @@ const calc = {
     'surface was not given: the shot is taken as settled with a level surface, without friction',
   'calc.unbalance.fit-unused':
     'no settled fit is stored for {{fit}}: the shot is taken as settled with a level surface',
-  'calc.unbalance.no-settled':
-    '"level", as no fit of the settled shot to recorded simulations is stored for this machine yet',
+  'calc.unbalance.fit-ignored': 'surface is "level", so the fit {{fit}} is not used',
+  'calc.unbalance.fit-needed':
+    'the name of a model whose settled fit is stored, or a fit file, for surface "settled"',
+  'calc.unbalance.fit-stored': 'a model whose settled fit is stored, or a fit file',
+  'calc.unbalance.settled-assumed':
+    'surface was not given: the shot is taken as settled in the simulated runs of {{fit}}',
+  'calc.unbalance.settled-setting':
+    'settled with friction {{friction}}, balls of {{ball_diameter_m}} m and a {{kind}} spin-up to {{frequency_Hz}} Hz in {{time_s}} s; what was not given is the model’s own',
+  'calc.unbalance.not-known':
+    'not known from the simulation table: nothing is extrapolated; the level surface is given beside it and is no substitute',
   'mechanics.unbalance.no-leg':
     'there is no pocket, as no baffle leg stands on the wall: capacity, spill radius and pocket surface do not exist',
   'mechanics.unbalance.never-separate':

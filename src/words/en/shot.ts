@@ -39,7 +39,6 @@ const shot = {
   'shot.read-turns': 'Turns',
   'shot.read-force': 'Force',
   'shot.read-energy': 'Energy',
-  'shot.joule': '{{joule}} J',
 
   'shot.chart-over': 'Chart over',
   'shot.chart-time': 'time',
@@ -55,6 +54,7 @@ const shot = {
 
   'shot.level': 'Balls against the closed form',
   'shot.level-balls': 'Read off the balls',
+  'shot.level-table': 'Table of simulated runs',
   'shot.level-form': 'Level surface',
   'shot.level-agree':
     'They agree: here the shot runs to the far side and lies against it with a surface that is nearly level, which is what the closed form assumes.',

@@ -213,8 +213,23 @@ const ui = {
   'exciter.angle': 'Angle of U',
   'exciter.bearing-left': 'Left bearing',
   'exciter.bearing-right': 'Right bearing',
-  'exciter.low-level':
-    'Low is too high here. It assumes shot that finds its level like a liquid. Real shot freezes as a coat round the wall before it gets there, so true low is well below this figure until the settled model is fitted to the simulation. High agrees within about 1 %.',
+  'exciter.from': 'From',
+  'exciter.from-level': 'level',
+  'exciter.from-settled': 'simulation',
+  'exciter.from-unknown': 'not known',
+  'exciter.level-unbalance': 'U of level shot',
+  'exciter.level-force': 'Force of level shot',
+  'exciter.drawing-settled':
+    'The outline is that of level shot; mark and arrow are simulated. “Watch the shot” shows where the balls lie.',
+  'exciter.drawing-unknown': 'The outline is that of level shot; where the real shot lies is not known here.',
+  'exciter.surface-level-both':
+    '{{direction}} is the closed form of a level surface ({{level}}). The simulated runs give {{simulated}}, within which 19 of 20 runs lie: {{why}}.',
+  'exciter.surface-level-alone':
+    '{{direction}} is the closed form of a level surface ({{level}}). It is not checked by simulated runs here: {{reasons}}.',
+  'exciter.surface-settled':
+    '{{direction}} is from simulated runs: {{simulated}}, within which 19 of 20 runs lie. A level surface would give {{level}}: {{why}}.',
+  'exciter.surface-unknown':
+    '{{direction}} is not known from the simulation table: {{reasons}}. A level surface would give {{level}}; that is no substitute, for at the machine’s own setting it is far too high in LOW.',
   'exciter.notice':
     'Force and nominal amplitude are ratings of the exciter: the drum hung free in the air. They are not the force on the soil, which depends on soil, frame and speed.',
   'exciter.set': 'Try it',

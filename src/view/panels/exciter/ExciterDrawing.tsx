@@ -3,7 +3,7 @@
  * wall and baffle cut and hatched, shaft axis, centre of mass of the shot, and the force as an arrow. The body frame's
  * +x points down on the page and +y to the right, so counter-clockwise stays counter-clockwise.
  */
-import type { DirectionStudy, ExciterStudy, Loop } from '../../../core/studies';
+import type { ExciterStudy, Loop } from '../../../core/studies';
 import { useId } from 'react';
 import type { SpinDirection } from '../../../store';
 import { useSpeech } from '../../bind';
@@ -25,7 +25,7 @@ export function ExciterDrawing({ study, direction }: Props) {
   const { t, quantity } = useSpeech();
   const id = useId().replace(/[^a-zA-Z0-9]/g, '');
   const { housing } = study;
-  const now: DirectionStudy = study[direction];
+  const { shot, surface, value } = study[direction];
   const [cx] = housing.centre_m;
   const radius = housing.reach_m - cx;
   const least = Math.min(...[housing.outer, ...housing.fixed].flat().map(([x]) => x));
@@ -33,11 +33,13 @@ export function ExciterDrawing({ study, direction }: Props) {
   const bottom = housing.reach_m * MM + 14;
   const half = radius * MM + 34;
   // Both directions share one scale, so that the arrows compare: the longer one reaches the wall and a bit beyond.
-  const longest = Math.max(study.high.force_N, study.low.force_N) || 1;
-  const force = now.U_kgm > 0 ? now.total_kgm.map((c) => c / now.U_kgm) : [1, 0];
-  const length = (now.force_N / longest) * (housing.reach_m * MM * 0.98);
+  const force_N = value?.force_N ?? 0;
+  const longest = Math.max(study.high.value?.force_N ?? 0, study.low.value?.force_N ?? 0) || 1;
+  const force = value !== null && value.U_kgm > 0 ? value.total_kgm.map((c) => c / value.U_kgm) : [1, 0];
+  const length = (force_N / longest) * (housing.reach_m * MM * 0.98);
   const tip = [force[1]! * length, force[0]! * length] as const;
-  const arm = study.shotMass_kg > 0 ? now.shot_kgm.map((m) => (m / study.shotMass_kg) * MM) : [0, 0];
+  const centred = value !== null && study.shotMass_kg > 0 && value.shot_U_kgm > 0;
+  const arm = centred ? value.shot_kgm.map((m) => (m / study.shotMass_kg) * MM) : [0, 0];
   const [comX, comY] = [arm[1]!, arm[0]!];
   // LOW is positive about machine +x, which points out of the page: counter-clockwise.
   const sweep = direction === 'low' ? 0 : 1;
@@ -55,8 +57,8 @@ export function ExciterDrawing({ study, direction }: Props) {
         role="img"
         aria-label={t('exciter.drawing', {
           direction: t(`exciter.${direction}`),
-          captured: quantity(now.captured, 'share'),
-          unbalance: quantity(now.U_kgm, 'unbalance'),
+          captured: quantity(value?.captured, 'share'),
+          unbalance: quantity(value?.U_kgm, 'unbalance'),
         })}
       >
         <defs>
@@ -116,7 +118,7 @@ export function ExciterDrawing({ study, direction }: Props) {
           </marker>
         </defs>
         <path d={path([housing.inner])} className="d-void" />
-        {now.shot.map((body, i) => (
+        {shot.map((body, i) => (
           <path key={i} d={path([body.loop, ...body.holes])} fill={`url(#${id}s)`} className="d-shot" />
         ))}
         <path
@@ -138,14 +140,14 @@ export function ExciterDrawing({ study, direction }: Props) {
           className="d-turn"
           markerEnd={`url(#${id}t)`}
         />
-        {now.force_N > 0 && (
+        {force_N > 0 && (
           <path
             d={`M0 0L${tip[0].toFixed(2)} ${tip[1].toFixed(2)}`}
             className="d-force"
             markerEnd={`url(#${id}a)`}
           />
         )}
-        {now.shot_U_kgm > 0 && (
+        {centred && (
           <g transform={`translate(${comX.toFixed(2)} ${comY.toFixed(2)})`}>
             <circle r="6.5" className="d-com" />
             <path d="M0-6.5A6.5 6.5 0 0 1 6.5 0H0ZM0 6.5A6.5 6.5 0 0 1-6.5 0H0Z" className="d-ink-fill" />
@@ -160,7 +162,7 @@ export function ExciterDrawing({ study, direction }: Props) {
               <path d="M18 2 27 7l-9 5Z" className="d-accent-fill" />
             </svg>
             <span>
-              {t('exciter.key-force')} <b className="mono">{quantity(now.force_N, 'force-large')}</b>
+              {t('exciter.key-force')} <b className="mono">{quantity(value?.force_N, 'force-large')}</b>
             </span>
           </li>
           <li>
@@ -177,7 +179,9 @@ export function ExciterDrawing({ study, direction }: Props) {
             <span>{t('exciter.key-axis')}</span>
           </li>
         </ul>
-        <p className="small faint">{t('exciter.drawing-note')}</p>
+        <p className="small faint">
+          {t('exciter.drawing-note')} {surface !== 'level' && t(`exciter.drawing-${surface}`)}
+        </p>
       </figcaption>
     </figure>
   );

@@ -8,6 +8,7 @@ import { ShotWatch } from '../shot/ShotWatch';
 import { ExciterControls } from './ExciterControls';
 import { ExciterDrawing } from './ExciterDrawing';
 import { ExciterTable } from './ExciterTable';
+import { SurfaceNote } from './SurfaceNote';
 import { useExciterStudy } from './use-exciter-study';
 import './exciter.css';
 
@@ -33,7 +34,12 @@ export function ExciterPanel() {
         <Icon name={TURN[value]} size={22} />
         <span>
           <b>{t(`exciter.${value}`)}</b>
-          <small>{study === null ? '' : quantity(study[value].U_kgm, 'unbalance')}</small>
+          <small>
+            {study !== null &&
+              (study[value].value === null
+                ? t('exciter.from-unknown')
+                : quantity(study[value].value.U_kgm, 'unbalance'))}
+          </small>
         </span>
       </span>
     ),
@@ -65,7 +71,7 @@ export function ExciterPanel() {
           />
           {watching ? <ShotWatch study={study} /> : <ExciterDrawing study={study} direction={direction} />}
           <ExciterTable study={study} direction={direction} />
-          {study.lowIsLevel && <p className="limit small">{t('exciter.low-level')}</p>}
+          <SurfaceNote study={study[direction]} direction={direction} />
           {notes.length > 0 && (
             <ul className="notes small">
               {notes.map((note) => (

@@ -6,8 +6,8 @@ import { useSpeech } from '../../bind';
 const AGREE_WITHIN = 0.03;
 
 export function LevelNote({ run }: { readonly run: ShotRun }) {
-  const { t, quantity, number } = useSpeech();
-  const { U_kgm, level_U_kgm } = run.outcome;
+  const { t, quantity, number, symbol } = useSpeech();
+  const { U_kgm, level_U_kgm, settled } = run.outcome;
   if (level_U_kgm === null) return null;
   const off = level_U_kgm / U_kgm - 1;
   const agrees = Math.abs(off) <= AGREE_WITHIN;
@@ -19,6 +19,12 @@ export function LevelNote({ run }: { readonly run: ShotRun }) {
         <dt>{t('shot.level-balls')}</dt>
         <dd className="mono" data-testid="shot-U">
           {quantity(U_kgm, 'unbalance')}
+        </dd>
+        <dt>{t('shot.level-table')}</dt>
+        <dd className="mono" data-testid="shot-settled-U">
+          {settled === null
+            ? t('exciter.from-unknown')
+            : `${number(settled.U_kgm, 'unbalance')} ± ${number(settled.band_kgm, 'unbalance', 2)}\u202f${symbol('unbalance')}`}
         </dd>
         <dt>{t('shot.level-form')}</dt>
         <dd className="mono" data-testid="shot-level-U">

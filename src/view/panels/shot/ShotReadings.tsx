@@ -17,7 +17,7 @@ export function ShotReadings({ run, base }: { readonly run: ShotRun; readonly ba
     ['rotation', quantity(Math.abs(now.speed_rad_s), 'rotation', 3)],
     ['turns', number(Math.abs(now.angle_rad) / (2 * Math.PI), 'plain')],
     ['force', quantity(U * now.speed_rad_s ** 2, 'force-large')],
-    ['energy', t('shot.joule', { joule: number(now.kinetic_J, 'plain', 2) })],
+    ['energy', quantity(now.kinetic_J, 'energy')],
   ];
   return (
     <dl className="shot-readings" aria-label={t('shot.readings')} data-testid="shot-readings">

@@ -74,16 +74,19 @@ function TitleBlock() {
   const optionsOn = useApp((s) => s.optionsOn);
   const hidden = useApp((s) => s.hiddenParts);
   const isolated = useApp((s) => s.isolatedParts);
+  const watching = useApp((s) => s.shot.open);
   const view = useApp((s) => s.cameraWish.view);
   const shown_kg = useMemo(() => {
     let sum = 0;
+    // While the shot is watched its balls stand in for the part that shows it otherwise.
+    const balls = watching ? document?.machine.operation.shot_part : null;
     for (const part of document?.machine.parts ?? []) {
-      if (!isPresent(part, optionsOn, showContext) || hidden.has(part.id)) continue;
+      if (!isPresent(part, optionsOn, showContext) || (hidden.has(part.id) && part.id !== balls)) continue;
       if (isolated !== null && !isolated.has(part.id)) continue;
       sum += document?.masses[part.kind]?.mass_kg ?? 0;
     }
     return sum;
-  }, [document, showContext, optionsOn, hidden, isolated]);
+  }, [document, showContext, optionsOn, hidden, isolated, watching]);
   return (
     <dl className="title-block">
       <div>
