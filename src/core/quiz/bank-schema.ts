@@ -39,7 +39,7 @@ const shared = {
       parts: z.array(refSchema).optional(),
       /** `topic/step` of the lesson that teaches it. */
       step: stepAddressSchema.optional(),
-      /** Address in the app without `#/`, such as `studies/traction`. */
+      /** Address in the app without `#/`, such as `studies/two-speed`. */
       place: z.string().max(120).optional(),
       terms: z.array(idSchema).optional(),
     })

@@ -34,7 +34,7 @@ export interface Option {
 export interface About {
   readonly parts: readonly string[];
   readonly step: { readonly topic: string; readonly step: string } | null;
-  /** Path of an address of the app, such as `studies/traction`. */
+  /** Path of an address of the app, such as `studies/two-speed`. */
   readonly place: string | null;
   readonly terms: readonly string[];
 }

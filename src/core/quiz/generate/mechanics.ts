@@ -51,7 +51,7 @@ export const forceBySpeed: Generator = (_subject, seed) => {
       seed,
       difficulty: 2,
       source: BEVAN,
-      place: 'studies/exciter',
+      place: 'bench/exciter',
       terms: ['centrifugal-force'],
     }),
     kind: 'choose-one',
@@ -97,7 +97,7 @@ export const whatFollowsSpeed: Generator = (_subject, seed) => {
       seed,
       difficulty: 2,
       source: what === 'life' ? ISO_281 : BEVAN,
-      place: 'studies/exciter',
+      place: 'bench/exciter',
     }),
     kind: 'direction',
     set: 'change',
@@ -177,7 +177,7 @@ export const lifeByLoad: Generator = (_subject, seed) => {
   };
   const ratio = life(10 * k) / life(10);
   return {
-    ...frameOf({ generator, seed, difficulty: 2, source: ISO_281, place: 'studies/bearings' }),
+    ...frameOf({ generator, seed, difficulty: 2, source: ISO_281, place: 'bench/exciter' }),
     kind: 'choose-one',
     prompt: phrase(k > 1 ? 'gen.life.heavier' : 'gen.life.lighter', { share: share(k) }),
     options: shuffled(
@@ -220,7 +220,7 @@ export const drumPull: Generator = ({ machine }, seed) => {
       range,
     );
   return {
-    ...frameOf({ generator, seed, difficulty: 3, source: NUNNALLY, place: 'studies/traction' }),
+    ...frameOf({ generator, seed, difficulty: 3, source: NUNNALLY, place: 'studies/two-speed' }),
     kind: 'number',
     prompt: phrase('gen.pull.ask', {
       range: phrase(`gen.range.${range}`),
@@ -251,7 +251,7 @@ export const rangeOnSlope: Generator = ({ machine }, seed) => {
   const strong = motor.displacement_low_m3_rev > motor.displacement_high_m3_rev ? 'low' : 'high';
   const right = asks === 'pull' ? strong : strong === 'low' ? 'high' : 'low';
   return {
-    ...frameOf({ generator, seed, difficulty: 1, source: NUNNALLY, place: 'studies/traction' }),
+    ...frameOf({ generator, seed, difficulty: 1, source: NUNNALLY, place: 'studies/two-speed' }),
     kind: 'choose-one',
     prompt: phrase(`gen.slope.${asks}-${end}`),
     options: [

@@ -1,0 +1,121 @@
+/** A step's or question's stage setting put on the stage, and the stage of the bench given back afterwards. */
+import { findUnit, isPresent } from '../../core/machine';
+import { partsNamed, type StageSetting } from '../../core/quiz';
+import { type AppState, DEFAULT_EXCITER } from '../state';
+import type { AppStore } from '../store';
+import { requestFrame, transient } from '../transient';
+
+const KEPT = [
+  'exciter',
+  'selectedPart',
+  'hiddenParts',
+  'ghostedParts',
+  'isolatedParts',
+  'showContext',
+  'optionsOn',
+  'balloons',
+  'explode',
+  'section',
+  'spinning',
+  'teardown',
+  'panel',
+] as const satisfies readonly (keyof AppState)[];
+type Stage = Pick<AppState, (typeof KEPT)[number]>;
+
+const before = new WeakMap<AppStore, { readonly document: AppState['document']; readonly stage: Stage }>();
+
+/** Remembers the person's own stage once, until it is given back. */
+export function keepStage(store: AppStore): void {
+  if (before.has(store)) return;
+  const state = store.getState();
+  const stage = Object.fromEntries(KEPT.map((key) => [key, state[key]])) as unknown as Stage;
+  before.set(store, { document: state.document, stage });
+}
+
+/** Gives the person's own stage back, if the same machine is still there. */
+export function giveStageBack(store: AppStore): void {
+  const kept = before.get(store);
+  before.delete(store);
+  const { document, cameraWish } = store.getState();
+  if (kept === undefined || kept.document !== document) return;
+  transient.explode = kept.stage.explode;
+  transient.sectionOffset_m = kept.stage.section.offset_m;
+  store.setState({
+    ...kept.stage,
+    teardown: { ...kept.stage.teardown, playing: false },
+    cameraWish: { view: 'home', partId: null, serial: cameraWish.serial + 1 },
+  });
+  requestFrame();
+}
+
+/** Sets the stage; what the setting leaves out is as in the assembled home view. Nothing without a machine. */
+export function applyStage(store: AppStore, setting: StageSetting): void {
+  const { document, cameraWish, exciter } = store.getState();
+  if (document === null) return;
+  keepStage(store);
+  const { machine, teardown } = document;
+  const parts = (refs: readonly string[] | undefined): ReadonlySet<string> =>
+    new Set((refs ?? []).flatMap((ref) => partsNamed(machine, ref)));
+  const highlit = parts(setting.highlight);
+  const ghosted = new Set(parts(setting.ghost));
+  // What stands out does so because all else steps back; where only some parts are shown there is no need.
+  if (highlit.size > 0 && setting.only === undefined && setting.ghost === undefined)
+    for (const part of machine.parts) if (!highlit.has(part.id)) ghosted.add(part.id);
+  const optionsOn: Record<string, boolean> = {};
+  for (const [id, option] of Object.entries(machine.options))
+    optionsOn[id] = setting.options?.[id] ?? option.on;
+  const unit = setting.taken_off === undefined ? undefined : findUnit(machine, setting.taken_off);
+  const step = unit === undefined ? -1 : stepThatTakes(teardown.steps, unit.id);
+  const explode = setting.explode ?? 0;
+  const cut = setting.cut;
+  const own = setting.exciter;
+  transient.explode = explode;
+  transient.sectionOffset_m = cut?.offset_m ?? 0;
+  const first = [...highlit].find((id) =>
+    isPresent(
+      machine.parts.find((p) => p.id === id)!,
+      optionsOn,
+      true,
+    ),
+  );
+  const framed = setting.camera?.part === undefined ? [] : partsNamed(machine, setting.camera.part);
+  store.setState({
+    selectedPart: first ?? null,
+    hiddenParts: parts(setting.hide),
+    ghostedParts: ghosted,
+    isolatedParts: setting.only === undefined ? null : parts(setting.only),
+    showContext: setting.whole_machine ?? false,
+    optionsOn,
+    balloons: setting.labels ?? false,
+    explode,
+    section: { on: cut !== undefined, axis: cut?.axis ?? 'z', offset_m: cut?.offset_m ?? 0 },
+    spinning: setting.spin !== undefined,
+    teardown: { open: step >= 0, step, playing: false, reverse: false },
+    exciter: {
+      ...DEFAULT_EXCITER,
+      direction: own?.direction ?? setting.spin ?? exciter.direction,
+      frequencyHigh_Hz: own?.frequency_high_Hz ?? null,
+      frequencyLow_Hz: own?.frequency_low_Hz ?? null,
+      fill: own?.fill ?? null,
+      bafflePsi_deg: own?.baffle_psi_deg ?? null,
+      baffleOn: own?.baffle_on ?? true,
+    },
+    cameraWish: {
+      view: setting.camera?.view ?? 'home',
+      partId: framed[0] ?? null,
+      serial: cameraWish.serial + 1,
+    },
+  });
+  requestFrame();
+}
+
+/** Number of the step that takes a unit off for good; -1: none does. */
+export function stepThatTakes(
+  steps: readonly { readonly kind: string; readonly unitIds: readonly string[]; readonly index: number }[],
+  unitId: string,
+): number {
+  const step = steps.find(
+    (each) => (each.kind === 'remove' || each.kind === 'bench') && each.unitIds.includes(unitId),
+  );
+  return step?.index ?? -1;
+}

@@ -1,0 +1,3 @@
+export * from './state';
+export * from './subject';
+export { ANSWER_RECORDS, createQuizCommands, REVIEW_RECORDS } from './commands';
