@@ -1,9 +1,9 @@
 /** A job on a machine, made into a sheet: ordered steps, numbers, fields, lists. Pure; the same input gives the same sheet. */
 import type { Plan } from '../assembly';
 import { type Message, message } from '../kernel';
-import { byGravity, findUnit, signalOf } from '../machine';
+import { byGravity, findUnit, partsOfRef, signalOf } from '../machine';
 import { boltsOf, torqueField } from './bolts';
-import { liftOf } from './lifts';
+import { liftOf, liftOfUnits } from './lifts';
 import { itemsOf, balloonsOf, orderLines, sourcesOf, toolLines } from './lists';
 import { numbersFor } from './numbers/all';
 import type { NumberContext } from './numbers/context';
@@ -11,7 +11,7 @@ import { orderSteps, type Placed } from './order';
 import type { JobCaution, JobField, JobStep } from './schema';
 import type { JobSheet, SheetBolts, SheetCaution, SheetField, SheetNumber, SheetStep } from './sheet-types';
 import { quantityOf } from './units';
-import { unitsOf } from './units-of';
+import { partsOfUnits, unitsOf } from './units-of';
 
 export interface JobSheetInput extends NumberContext {
   /** Of `planJob`; null where nothing is taken apart. */
@@ -95,7 +95,8 @@ function plannerStep(
     // why it had to leave when it did says nothing about its return
     why: phase === 'apart' ? step.why : [],
     unitIds: step.unitIds,
-    balloons: balloonsOf(machine, step.unitIds),
+    partIds: partsOfUnits(machine, step.unitIds),
+    balloons: balloonsOf(machine, partsOfUnits(machine, step.unitIds)),
     cautions: cautionsOf(step.cautions),
     supports: phase === 'apart' ? step.supports : step.kind === 'support' ? step.supports : [],
     lift: liftOf(machine, masses, step),
@@ -108,6 +109,9 @@ function plannerStep(
     people: 1,
   };
 }
+
+/** Bolts of other steps are undone or looked at: their tool is shown, their torque is not. */
+const tightens = (step: JobStep): boolean => step.action === 'torque' || step.action === 'adjust';
 
 /** Step of the job's own that asks for a group's torque: its first while putting together, or its first at all. */
 function torqueSteps(job: JobSheetInput['job']): ReadonlyMap<string, string> {
@@ -127,10 +131,12 @@ function ownStep(
   torqued: ReadonlyMap<string, string>,
 ): SheetStep {
   const { machine, values } = input;
-  const bolts: readonly SheetBolts[] = (step.bolts ?? []).flatMap((id) => boltsOf(machine, id, values) ?? []);
-  const unitIds = [
-    ...new Set([...(step.units ?? []), ...(step.bolts ?? [])].flatMap((id) => unitsOf(machine, id))),
-  ];
+  const bolts: readonly SheetBolts[] = (tightens(step) ? (step.bolts ?? []) : []).flatMap(
+    (id) => boltsOf(machine, id, values) ?? [],
+  );
+  const named = [...(step.units ?? []), ...(step.bolts ?? [])];
+  const unitIds = [...new Set(named.flatMap((id) => unitsOf(machine, id)))];
+  const partIds = [...new Set(named.flatMap((id) => partsOfRef(machine, id)))];
   const tools = (step.bolts ?? []).flatMap((id) => {
     const tool = findUnit(machine, id)?.group?.tool;
     return tool === undefined || tool.drive === 'none'
@@ -156,10 +162,18 @@ function ownStep(
     what: null,
     why: [],
     unitIds,
-    balloons: balloonsOf(machine, unitIds),
+    partIds,
+    balloons: balloonsOf(machine, partIds),
     cautions: cautionsOf(step.cautions ?? []),
     supports: [],
-    lift: null,
+    lift:
+      step.lifts === undefined
+        ? null
+        : liftOfUnits(
+            machine,
+            input.masses,
+            step.lifts.flatMap((id) => unitsOf(machine, id)),
+          ),
     tools,
     bolts,
     numbers: [

@@ -16,9 +16,13 @@ const LIMITS_KG = [25, 23] as const;
 export function liftOf(machine: Machine, masses: Masses, step: Step): SheetLift | null {
   if (step.kind !== 'remove' && step.kind !== 'bench') return null;
   if (step.unitIds.every((id) => findUnit(machine, id)?.group != null)) return null;
-  // copies of one entry are carried one by one
-  const copies = new Set(step.unitIds.map((id) => entryOf(machine, id))).size === 1;
-  const unitIds = copies ? step.unitIds.slice(0, 1) : step.unitIds;
+  return liftOfUnits(machine, masses, step.unitIds);
+}
+
+/** The lift of these units at once; copies of one entry are carried one by one. */
+export function liftOfUnits(machine: Machine, masses: Masses, lifted: readonly string[]): SheetLift | null {
+  const copies = new Set(lifted.map((id) => entryOf(machine, id))).size === 1;
+  const unitIds = copies ? lifted.slice(0, 1) : lifted;
   const { mass_kg, centre_m } = liftMass(machine, masses, unitIds);
   if (mass_kg < 0.5) return null;
   const limit = liftLimit({ mass_kg });
@@ -27,7 +31,7 @@ export function liftOf(machine: Machine, masses: Masses, step: Step): SheetLift 
   if (!byHand && mass_kg <= 2 * LIMITS_KG[1]) notes.push(message('job.note.two-people'));
   if (!byHand) notes.push(message('job.note.hook-over-centre'), message('job.note.two-legs-count'));
   return {
-    unitIds: step.unitIds,
+    unitIds: lifted,
     mass_kg,
     centre_m,
     byHand,

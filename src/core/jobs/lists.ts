@@ -11,12 +11,11 @@ import type {
   SheetStep,
   SheetToolLine,
 } from './sheet-types';
-import { partsOfUnits } from './units-of';
 
 /** One balloon a kind, in the order of item numbers. */
-export function balloonsOf(machine: Machine, unitIds: readonly string[]): readonly SheetBalloon[] {
+export function balloonsOf(machine: Machine, wanted: readonly string[]): readonly SheetBalloon[] {
   const byKind = new Map<string, string[]>();
-  for (const id of partsOfUnits(machine, unitIds)) {
+  for (const id of wanted) {
     const { kind } = partOf(machine, id);
     byKind.set(kind, [...(byKind.get(kind) ?? []), id]);
   }
@@ -27,8 +26,8 @@ export function balloonsOf(machine: Machine, unitIds: readonly string[]): readon
 
 /** Every part that the sheet touches, once. */
 export function itemsOf(machine: Machine, steps: readonly SheetStep[]): readonly SheetItem[] {
-  const unitIds = [...new Set(steps.flatMap((s) => s.unitIds))];
-  return balloonsOf(machine, unitIds).map((balloon) => ({
+  const parts = [...new Set(steps.flatMap((s) => s.partIds))];
+  return balloonsOf(machine, parts).map((balloon) => ({
     ...balloon,
     count: balloon.partIds.length,
     unitIds: [...new Set(balloon.partIds.map((id) => partOf(machine, id).unit))],

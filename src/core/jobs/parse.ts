@@ -79,7 +79,7 @@ function checkUnique(job: Job, report: Report): void {
 
 function checkStep(job: Job, step: JobStep, i: number, machine: Machine, report: Report): void {
   const at = (...rest: PropertyKey[]): PropertyKey[] => ['steps', i, ...rest];
-  for (const key of ['after', 'before', 'units'] as const)
+  for (const key of ['after', 'before', 'units', 'lifts'] as const)
     step[key]?.forEach((id, k) => {
       if (unitsOf(machine, id).length === 0) report(at(key, k), 'fault.job.unit', id);
     });

@@ -38,18 +38,23 @@ export function joinPlans(machine: Machine, plans: readonly Plan[]): Plan {
   const removes: Step[] = first.steps.filter((s) => s.kind !== 'bench');
   const bench: Step[] = first.steps.filter((s) => s.kind === 'bench');
   for (const plan of rest) {
-    const off = new Set(removes.filter((s) => s.kind === 'remove').flatMap((s) => s.unitIds));
     const parted = new Set(bench.map((s) => s.unitIds.join()));
+    bench.push(...plan.steps.filter((s) => s.kind === 'bench' && !parted.has(s.unitIds.join())));
+    // everything that a plan has before a step stays before it: `floor` is the earliest place for the next
+    let floor = 0;
     for (const step of plan.steps) {
-      if (step.kind === 'bench') {
-        if (!parted.has(step.unitIds.join())) bench.push(step);
-      } else if (step.kind === 'remove') {
-        const left = step.unitIds.filter((id) => !off.has(id));
-        if (left.length === step.unitIds.length) removes.push(step);
-        else if (left.length > 0) removes.push({ ...step, unitIds: left, mass_kg: step.mass_kg });
-      } else if (!removes.some((s) => s.kind === step.kind && sameWork(s, step))) {
-        removes.push(step);
-      }
+      if (step.kind === 'bench') continue;
+      const done = step.unitIds.filter((id) => placeIn(removes, step, id) >= 0);
+      for (const id of done) floor = Math.max(floor, placeIn(removes, step, id) + 1);
+      const left = step.unitIds.filter((id) => !done.includes(id));
+      if (left.length === 0) continue;
+      const added = left.length === step.unitIds.length ? step : { ...step, unitIds: left };
+      const copy = removes.findLastIndex(
+        (s) => s.kind === 'remove' && entryOf(machine, s.unitIds[0]!) === entryOf(machine, left[0]!),
+      );
+      const at = step.kind === 'remove' && copy >= floor - 1 && copy >= 0 ? copy + 1 : removes.length;
+      removes.splice(at, 0, added);
+      floor = at + 1;
     }
   }
   const steps = gather(machine, [...dropIdle(removes), ...bench]).map((step, index) => ({ ...step, index }));
@@ -68,7 +73,9 @@ export function joinPlans(machine: Machine, plans: readonly Plan[]): Plan {
   };
 }
 
-const sameWork = (a: Step, b: Step): boolean => a.unitIds.join() === b.unitIds.join();
+/** Place of the step that does the same to a unit; -1: none. */
+const placeIn = (steps: readonly Step[], step: Step, id: string): number =>
+  steps.findIndex((s) => s.kind === step.kind && s.unitIds.includes(id));
 
 /** A support or drain step that no removal follows serves nothing. */
 function dropIdle(steps: readonly Step[]): Step[] {

@@ -123,6 +123,8 @@ export const stepSchema = z.strictObject({
   fields: z.array(fieldSchema).optional(),
   /** Fastener groups worked in this step: their tool, torque field and order are shown. */
   bolts: z.array(id).optional(),
+  /** Units lifted in this step where the planner does not lift them: mass, centre and slings are shown. */
+  lifts: z.array(id).min(1).optional(),
   /** The next step may not be ticked before every field here is filled and within its limits or signed for. */
   hold: z.boolean().optional(),
   time_s: positive,

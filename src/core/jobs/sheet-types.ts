@@ -116,7 +116,9 @@ export interface SheetStep {
   /** What to do, for a planner's step: key `job.step.<name>`. */
   readonly what: Message | null;
   readonly why: readonly Message[];
+  /** Units that the step is about, and the very parts (one of a weldment, say) that its picture shows. */
   readonly unitIds: readonly string[];
+  readonly partIds: readonly string[];
   readonly balloons: readonly SheetBalloon[];
   readonly cautions: readonly SheetCaution[];
   readonly supports: readonly Support[];

@@ -49,6 +49,16 @@ import alignment from './calculations/alignment';
 import itemStatistics from './calculations/item-statistics';
 import blocking from './calculations/blocking';
 import teardown from './calculations/teardown';
+import diagnose from './calculations/diagnose';
+import ringFit from './calculations/ring-fit';
+import tightRing from './calculations/tight-ring';
+import isolatorSet from './calculations/isolator-set';
+import rigging from './calculations/rigging';
+import hang from './calculations/hang';
+import scraperGap from './calculations/scraper-gap';
+import amplitudeCheck from './calculations/amplitude-check';
+import bearingDamage from './calculations/bearing-damage';
+import jobSheet from './calculations/job-sheet';
 
 export const CALCULATIONS: readonly Calculation[] = [
   unbalance,
@@ -87,4 +97,14 @@ export const CALCULATIONS: readonly Calculation[] = [
   itemStatistics,
   blocking,
   teardown,
+  diagnose,
+  ringFit,
+  tightRing,
+  isolatorSet,
+  rigging,
+  hang,
+  scraperGap,
+  amplitudeCheck,
+  bearingDamage,
+  jobSheet,
 ];
