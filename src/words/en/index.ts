@@ -4,7 +4,9 @@ import calc from './calc';
 import calcMechanics from './calc-mechanics';
 import cautions from './cautions';
 import faults from './faults';
+import faultBench from './fault-bench';
 import orderQuestions from './order-questions';
+import learn from './learn';
 import lessonFaults from './lesson-faults';
 import jobSheet from './job-sheet';
 import parts from './parts';
@@ -13,6 +15,7 @@ import questions from './questions';
 import settled from './settled';
 import shot from './shot';
 import stage from './stage';
+import studies from './studies';
 import ui from './ui';
 import units from './units';
 import why from './why';
@@ -24,11 +27,14 @@ const english: Catalogue = {
   ...cautions,
   ...why,
   ...faults,
+  ...faultBench,
   ...lessonFaults,
+  ...learn,
   ...orderQuestions,
   ...practice,
   ...questions,
   ...stage,
+  ...studies,
   ...settled,
   ...shot,
   ...calc,
