@@ -1,4 +1,5 @@
 export * from './vibrating-mass';
+export * from './lift';
 export * from './overlap';
 export * from './check-model';
 export * from './exciter-basis';

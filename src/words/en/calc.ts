@@ -37,6 +37,7 @@ const calc = {
 
   'calc.blocking.answers':
     'What bars a unit of a machine from leaving along each direction, at which distance, and which joints hold it?',
+  'calc.diagnose.answers': 'Which faults fit what was measured, why, and what to measure next.',
   'calc.teardown.answers':
     'In which order does a machine come apart, whole or just far enough to free one unit, and what must be held?',
 
@@ -77,6 +78,18 @@ const calc = {
   'mechanics.unbalance.balanced': 'all is balanced about the axis, so the angle does not exist',
   'mechanics.unbalance.no-vibrating-mass':
     'the vibrating mass was not given, so the nominal amplitude does not exist',
+
+  'calc.ring-fit.answers': 'How loose or tight does a bearing’s ring sit on its seat?',
+  'calc.tight-ring.answers': 'Which ring of a bearing needs the tight seat, given what turns?',
+  'calc.isolator-set.answers':
+    'How well do the isolators of a set agree, and how much does the stiffest carry?',
+  'calc.rigging.answers': 'What do an eye bolt and a shackle still carry when the pull is out of line?',
+  'calc.hang.answers': 'How does a load hang when the hook is not over its centre of mass?',
+  'calc.scraper-gap.answers': 'How far must each end of the scraper bars move, and how worn are the blades?',
+  'calc.amplitude-check.answers': 'Do a measured amplitude and vibration rate agree with what is expected?',
+  'calc.bearing-damage.answers': 'What are the kinds of bearing damage called, and what does each look like?',
+  'calc.job-sheet.answers': 'What does the sheet of a job say: steps, lifts, supports, numbers, fields?',
+  'calc.fault.job': 'a job of this machine',
 } as const satisfies Readonly<Record<string, string>>;
 
 export default calc;

@@ -1,17 +1,5 @@
 /** Words of job sheets that the core makes: steps of the planner, numbers, sources, notes; and damage of bearings. */
 const jobSheet = {
-  'calc.ring-fit.answers': 'How loose or tight does a bearing’s ring sit on its seat?',
-  'calc.tight-ring.answers': 'Which ring of a bearing needs the tight seat, given what turns?',
-  'calc.isolator-set.answers':
-    'How well do the isolators of a set agree, and how much does the stiffest carry?',
-  'calc.rigging.answers': 'What do an eye bolt and a shackle still carry when the pull is out of line?',
-  'calc.hang.answers': 'How does a load hang when the hook is not over its centre of mass?',
-  'calc.scraper-gap.answers': 'How far must each end of the scraper bars move, and how worn are the blades?',
-  'calc.amplitude-check.answers': 'Do a measured amplitude and vibration rate agree with what is expected?',
-  'calc.bearing-damage.answers': 'What are the kinds of bearing damage called, and what does each look like?',
-  'calc.job-sheet.answers': 'What does the sheet of a job say: steps, lifts, supports, numbers, fields?',
-  'calc.fault.job': 'a job of this machine',
-
   'job.work.replace': 'Replace',
   'job.work.inspect': 'Inspect',
   'job.work.adjust': 'Adjust',

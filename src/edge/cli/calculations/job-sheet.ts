@@ -8,7 +8,7 @@ import { fail, message, ok, printFound } from '../../../core/kernel';
 import { exciterStudy } from '../../../core/studies';
 import { readJobFiles } from '../../content/model-files';
 import { defineCalculation } from '../calculation';
-import { choice, number, text } from '../fields';
+import { choice, number, outNumber, text } from '../fields';
 import { loadFit, loadModel } from '../model';
 import { say } from '../say';
 
@@ -18,8 +18,8 @@ const value = z.union([z.number(), z.string(), z.boolean()]);
 const numberOut = z.object({
   id: text(),
   label: text(),
-  value: z.number().nullable(),
-  to: z.number().nullable(),
+  value: outNumber('SI'),
+  to: outNumber('SI'),
   quantity: text(),
   source: text(),
   calculation: text(),
@@ -55,8 +55,8 @@ export default defineCalculation({
         fields: z.array(
           z.object({
             id: text(),
-            min: z.number().nullable(),
-            max: z.number().nullable(),
+            min: outNumber('SI'),
+            max: outNumber('SI'),
             from_manual: z.boolean(),
             optional: z.boolean(),
           }),
