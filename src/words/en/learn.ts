@@ -52,6 +52,8 @@ export default {
   'ask.right-number': 'Right: {{value}}, give or take {{tolerance}}',
   'ask.match-none': 'Choose …',
   'ask.match-right': 'Right is: {{text}}',
+  'ask.yours': 'Your answer',
+  'ask.right-is': 'Right is',
   'ask.mark': 'Mark {{mark}}',
   'ask.source': 'Source: {{source}}',
   'ask.common-practice': 'Common practice, no source',

@@ -18,7 +18,9 @@ export function OrderField({ item, answer, onAnswer, marked }: FieldProps<'order
     const wish = focus.current;
     focus.current = null;
     if (wish === null) return;
-    const card = list.current?.querySelector(`[data-card="${CSS.escape(wish.id)}"]`);
+    const card = [...(list.current?.querySelectorAll<HTMLElement>('[data-card]') ?? [])].find(
+      (each) => each.dataset['card'] === wish.id,
+    );
     const buttons = [...(card?.querySelectorAll<HTMLButtonElement>('button') ?? [])];
     const first = buttons[wish.up ? 0 : 1];
     (first?.disabled === true ? buttons.find((b) => !b.disabled) : first)?.focus();
