@@ -45,7 +45,7 @@ export interface Belief {
 }
 
 /** Chance that a number was misread altogether. */
-const BLUNDER = 0.01;
+export const BLUNDER = 0.01;
 
 /** Standard error of a method at a reading. */
 export const errorOf = (m: NumericMeasurement, value: number, method = 0): number => {

@@ -2,7 +2,7 @@
  * What a further measurement can be expected to tell about which fault it is: mutual information of hypothesis and
  * reading, in bits (D. V. Lindley, Ann. Math. Statist. 27 (1956) 986, from memory), and the same for each minute.
  */
-import { type Belief, errorOf, predicted } from './belief';
+import { type Belief, BLUNDER, errorOf, predicted } from './belief';
 import type { Measurement } from './schema';
 import type { Signatures } from './signatures';
 
@@ -84,9 +84,12 @@ function numberBits(signatures: Signatures, belief: Belief, m: Measurement, at: 
       return Math.abs(z) > 5 ? 0 : (width / (wide * Math.sqrt(2 * Math.PI))) * Math.exp(-0.5 * z * z);
     };
   };
-  for (const { hypothesis, weight, mean, sd } of known) add(rows, hypothesis, weight, bump(mean, sd));
   const odd = signatures.oddShare;
   const even = 1 / BINS;
+  for (const { hypothesis, weight, mean, sd } of known) {
+    const at = bump(mean, sd);
+    add(rows, hypothesis, weight, (bin) => (1 - BLUNDER) * at(bin) + BLUNDER * even);
+  }
   const plain = sound == null ? () => even : bump(sound.mean, Math.hypot(errorOf(m, sound.mean), Math.sqrt(sound.slope.reduce((a, b) => a + b * b, 0)))); // prettier-ignore
   add(
     rows,

@@ -4,8 +4,8 @@ import type { Quantity } from '../kernel';
 export const QUANTITY_OF = {
   'amplitude-high': 'length-small',
   'amplitude-low': 'length-small',
-  'vpm-high': 'frequency',
-  'vpm-low': 'frequency',
+  'vpm-high': 'vibration-rate',
+  'vpm-low': 'vibration-rate',
   'frame-left': 'acceleration',
   'frame-right': 'acceleration',
   'spin-up-time': 'time',

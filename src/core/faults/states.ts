@@ -1,7 +1,7 @@
 /** States of the machine that the bench computes: each fault at some severities, as inputs and as chances of signs. */
 import { type BenchInputs, type InputName, WHOLE_INPUTS } from './inputs';
 import type { Plant } from './plant';
-import { readingsOf } from './readings';
+import type { Readings } from './readings';
 import { COMPUTED_SIGNS, type ComputedSign } from './reading-names';
 import type { Chances, FaultEntry, LookedMeasurement } from './schema';
 
@@ -38,7 +38,7 @@ export function signChances(
   measurement: LookedMeasurement,
   fault: FaultEntry | null,
   severity: number,
-  computed: ReturnType<typeof readingsOf>['signs'],
+  computed: Readings['signs'],
 ): readonly number[] | null {
   if (measurement.id in COMPUTED_SIGNS) {
     const own = computed[measurement.id as ComputedSign];

@@ -114,15 +114,23 @@ export interface Feedback {
 
 /** One answer stands out. */
 const SURE = 0.9;
-const LONGEST = 10;
+/** Less than this is not worth walking to the machine for. */
+const WORTH_BITS = 0.004;
 
-/** Feedback of a committed run; null before. */
-export function feedbackOf(plant: Plant, signatures: Signatures, run: TrainingRun): Feedback | null {
+/**
+ * Feedback of a committed run; null before.
+ * @param best the path of `pathSteps`, where it was worked out elsewhere
+ */
+export function feedbackOf(
+  plant: Plant,
+  signatures: Signatures,
+  run: TrainingRun,
+  best: readonly PathStep[] = [...pathSteps(plant, signatures, run.seed)],
+): Feedback | null {
   if (run.committed === null) return null;
   const hidden = hiddenCase(plant, run.seed);
   const groups = groupsOf(signatures);
-  const truth = signatures.hypotheses.findIndex((h) => h.id === hidden.hypothesis);
-  const group = signatures.hypotheses.filter((_, h) => groups[h] === groups[truth]).map((h) => h.id);
+  const group = truthGroup(signatures, hidden.hypothesis);
   const readings = run.taken.flatMap(
     (t) => trainingReading(plant, hidden, run.seed, t.measurement, t.method) ?? [],
   );
@@ -140,24 +148,26 @@ export function feedbackOf(plant: Plant, signatures: Signatures, run: TrainingRu
     ranking,
     borneOut: ranking.find((r) => r.ids.includes(hypothesis))?.probability ?? 0,
     brier: (confidence - (right ? 1 : 0)) ** 2,
-    best: bestPath(plant, signatures, hidden, run.seed, group),
+    best,
   };
 }
 
-/** The greedy path on a hidden machine: each step the measurement that tells most for its minutes. */
-export function bestPath(
-  plant: Plant,
-  signatures: Signatures,
-  hidden: FaultCase,
-  seed: number,
-  group: readonly string[],
-): readonly PathStep[] {
+/** The hypotheses that count as the hidden fault. */
+function truthGroup(signatures: Signatures, hypothesis: string): readonly string[] {
+  const groups = groupsOf(signatures);
+  const truth = signatures.hypotheses.findIndex((h) => h.id === hypothesis);
+  return signatures.hypotheses.filter((_, h) => groups[h] === groups[truth]).map((h) => h.id);
+}
+
+/** The greedy path on a hidden machine, step by step: each time the measurement that tells most for its minutes. */
+export function* pathSteps(plant: Plant, signatures: Signatures, seed: number): Generator<PathStep, void> {
+  const hidden = hiddenCase(plant, seed);
+  const group = truthGroup(signatures, hidden.hypothesis);
   const readings: Reading[] = [];
-  const steps: PathStep[] = [];
   let belief = believe(signatures, []);
-  while (steps.length < LONGEST) {
+  for (;;) {
     const [next] = gains(signatures, belief);
-    if (next === undefined || next.bits < 1e-3) break;
+    if (next === undefined || next.bits < WORTH_BITS) return;
     const reading = trainingReading(plant, hidden, seed, next.measurement);
     if (reading !== null) readings.push(reading);
     const placed = placeReadings(signatures, readings);
@@ -166,8 +176,7 @@ export function bestPath(
       (sum, id) => sum + belief.hypotheses[signatures.hypotheses.findIndex((h) => h.id === id)]!,
       0,
     );
-    steps.push({ measurement: next.measurement, minutes: next.minutes, reading, probability });
-    if (belief.hypotheses.some((p) => p > SURE) || probability > SURE) break;
+    yield { measurement: next.measurement, minutes: next.minutes, reading, probability };
+    if (belief.hypotheses.some((p) => p > SURE) || probability > SURE) return;
   }
-  return steps;
 }

@@ -1,14 +1,6 @@
 /** Fetches the jobs that ship with a machine, and the proven plan of one. */
 import type { Job, JobPlan } from '../../core/jobs';
-
-async function fetchJson(url: string): Promise<unknown> {
-  const response = await fetch(url);
-  if (response.status === 404) return null;
-  if (!response.ok) throw new Error(`edge/loadJobs: ${url}, got status ${response.status}`);
-  // a server of single-page apps answers what it does not have with its page
-  if (!(response.headers.get('content-type') ?? '').includes('json')) return null;
-  return response.json();
-}
+import { fetchJson } from './fetch-json';
 
 /** Jobs of a machine in the order of their list; empty where none ship with it. */
 export async function loadJobs(machineId: string): Promise<readonly Job[]> {

@@ -1,0 +1,3 @@
+export * from './state';
+export * from './commands';
+export { enteredReadings } from './bench';
