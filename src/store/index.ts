@@ -9,3 +9,4 @@ export * from './ports';
 export * from './commands';
 export * from './selectors';
 export * from './shot-selectors';
+export * from './studies';

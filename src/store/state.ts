@@ -3,6 +3,7 @@ import type { MachineDocument } from '../core/document';
 import type { Fault, UnitSystem } from '../core/kernel';
 import { type GraphState, INITIAL_GRAPH } from './graph/state';
 import { INITIAL_SHOT, type ShotState } from './shot';
+import { INITIAL_STUDIES, type StudiesState } from './studies/state';
 
 export type Theme = 'paper' | 'night' | 'projector';
 export type SpinDirection = 'high' | 'low';
@@ -81,6 +82,7 @@ export interface AppState {
     readonly reverse: boolean;
   };
   readonly shot: ShotState;
+  readonly studies: StudiesState;
   readonly graph: GraphState;
   readonly panel: PanelName;
   readonly search: string;
@@ -132,6 +134,7 @@ export const INITIAL_STATE: AppState = {
   cameraWish: { view: 'home', partId: null, serial: 0 },
   teardown: { open: false, step: -1, playing: false, reverse: false },
   shot: INITIAL_SHOT,
+  studies: INITIAL_STUDIES,
   graph: INITIAL_GRAPH,
   panel: 'exciter',
   search: '',

@@ -145,6 +145,15 @@ export function checkReferences(file: CompleteMachineFile, locate: Locate): Faul
         });
     }
   });
+  for (const list of ['knuckle', 'left_out'] as const)
+    (file.articulation?.[list] ?? []).forEach((ref, n) => {
+      if (!names.has(ref))
+        faults.push({
+          ...locate('articulation', '', list, n),
+          expected: message('fault.known-part'),
+          found: ref,
+        });
+    });
   const { exciter_part, shot_part, bearings } = file.operation;
   for (const [path, ref] of [
     [['exciter_part'], exciter_part],

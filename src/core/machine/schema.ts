@@ -255,6 +255,10 @@ export const articulationSchema = z.strictObject({
   oscillation_pin_m: vec3,
   oscillation_limit_deg: positive,
   wheelbase_m: positive,
+  /** What steers with the joint but does not roll with the rear frame: knuckle and pins. */
+  knuckle: z.array(id),
+  /** What a picture of the bent machine leaves out: cylinders that change their length, the lock bar. */
+  left_out: z.array(id),
   source: z.string(),
 });
 

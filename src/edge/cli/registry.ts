@@ -59,6 +59,13 @@ import scraperGap from './calculations/scraper-gap';
 import amplitudeCheck from './calculations/amplitude-check';
 import bearingDamage from './calculations/bearing-damage';
 import jobSheet from './calculations/job-sheet';
+import vibrationStudy from './calculations/vibration-study';
+import isolationStudy from './calculations/isolation-study';
+import tractionStudy from './calculations/traction-study';
+import sharedPressure from './calculations/shared-pressure';
+import compactionStudy from './calculations/compaction-study';
+import ballastStudy from './calculations/ballast-study';
+import identify from './calculations/identify';
 
 export const CALCULATIONS: readonly Calculation[] = [
   unbalance,
@@ -107,4 +114,11 @@ export const CALCULATIONS: readonly Calculation[] = [
   amplitudeCheck,
   bearingDamage,
   jobSheet,
+  vibrationStudy,
+  isolationStudy,
+  tractionStudy,
+  sharedPressure,
+  compactionStudy,
+  ballastStudy,
+  identify,
 ];

@@ -180,10 +180,13 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       const changed = moved.changed || fresh;
       if (changed) writePoses(table, motion);
       const marks =
-        seen === null || seen.selectedPart !== state.selectedPart || seen.hoveredPart !== state.hoveredPart;
+        seen === null ||
+        seen.selectedPart !== state.selectedPart ||
+        seen.hoveredPart !== state.hoveredPart ||
+        seen.studies.stage !== state.studies.stage;
       if (changed || showChanged || marks) {
         const selected = numberOf(state.selectedPart);
-        view.write(selected, numberOf(state.hoveredPart));
+        view.write(selected, numberOf(state.hoveredPart), state.studies.stage?.kind === 'sides');
         section.choose(selected);
       }
       // Spin alone leaves the bounds: a turning box would make shadows tremble.

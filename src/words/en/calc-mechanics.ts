@@ -54,6 +54,25 @@ const calcMechanics = {
   'calc.item-statistics.answers':
     'How hard and how telling is each item of a test, and how reliable is the test?',
 
+  'calc.vibration-study.answers':
+    'How do drum and frame of a machine move on a ground, and in which way does it run?',
+  'calc.vibration-study.no-time':
+    'without ground stiffness there is no motion in time, so only the linear answer exists',
+  'calc.isolation-study.answers':
+    'What do the isolators of a machine pass on, with some hard, cracked or missing?',
+  'calc.isolation-study.none-stands': 'where no isolator stands, sag and vibration do not exist',
+  'calc.traction-study.answers': 'Which of the four combinations of speed ranges takes a machine up a slope?',
+  'calc.shared-pressure.answers':
+    'Which ratio of displacements and which shares of the pull do two pressures on one hill tell?',
+  'calc.compaction-study.answers': 'What load, blows and stress does the drum of a machine give the ground?',
+  'calc.ballast-study.answers':
+    'What would liquid in the drum of a machine gain in load and cost in amplitude?',
+  'calc.identify.answers': 'How would the trade describe a machine?',
+  'calc.identify.no-joint': 'the machine’s file holds no joint, so there is no turning radius',
+  'calc.fault.no-isolators': 'a machine with isolators between drum and frame',
+  'calc.fault.known-unbalance': 'a direction whose unbalance is known',
+  'calc.fault.within-formulas': 'values that the formulas cover',
+
   'mechanics.expected.shares-sum-to-one': 'shares of the time that add up to 1',
   'mechanics.expected.some-turning': 'at least one part of the cycle that turns for some time',
   'mechanics.expected.hole-class': 'a hole class: one of the letters {{letters}} and a grade',

@@ -41,6 +41,13 @@ export interface EndIsolation {
   readonly exposure: WholeBody | null;
 }
 
+/** Transmissibility of both ends over frequency; null where no isolator stands. */
+export interface IsolationCurvePoint {
+  readonly frequency_Hz: number;
+  readonly left: number | null;
+  readonly right: number | null;
+}
+
 /** Part ids by side of the isolators. */
 export interface IsolationSides {
   readonly inside: readonly string[];
@@ -54,6 +61,7 @@ export interface IsolationStudy {
   readonly ends: readonly EndIsolation[];
   /** Difference of the two sags: how far the frame hangs out of level over the drum; null where one end has none. */
   readonly level_difference_m: number | null;
+  readonly curve: readonly IsolationCurvePoint[];
   readonly assumptions: readonly Message[];
   readonly limits: readonly Message[];
 }
@@ -65,6 +73,9 @@ export function isolationSides(machine: Machine): IsolationSides {
     machine.parts.filter((p) => p.side === side && isPresent(p, options, true)).map((p) => p.id);
   return { inside: ids('vibrating'), isolators: ids('isolator'), outside: ids('still') };
 }
+
+/** From 1 Hz on in half hertz. */
+const CURVE_POINTS = 90;
 
 /** The study; null for a hardness outside 30 to 75 IRHD. */
 export function isolationStudy(basis: RollerBasis, choice: IsolationChoice): IsolationStudy | null {
@@ -138,12 +149,30 @@ export function isolationStudy(basis: RollerBasis, choice: IsolationChoice): Iso
       exposure: body?.ok === true ? body.value : null,
     };
   });
+  const passed = (moving_N_m: number, frequency_Hz: number): number | null => {
+    const mass = singleDof({
+      mass_kg: half_kg,
+      stiffness_N_m: moving_N_m,
+      damping_Ns_m: damping(moving_N_m),
+      omega_rad_s: 2 * Math.PI * frequency_Hz,
+    });
+    return mass.ok ? mass.value.transmissibility : null;
+  };
+  const curve = Array.from({ length: CURVE_POINTS }, (_, i) => {
+    const frequency_Hz = 1 + 0.5 * i;
+    return {
+      frequency_Hz,
+      left: passed(left.moving_N_m, frequency_Hz),
+      right: passed(right.moving_N_m, frequency_Hz),
+    };
+  });
   const [a, b] = [ends[0]?.sag_m ?? null, ends[1]?.sag_m ?? null];
   return {
     drum_amplitude_m: drum_m,
     contact: response.value.contact,
     ends,
     level_difference_m: a === null || b === null ? null : Math.abs(a - b),
+    curve,
     assumptions: ['rubber-table', 'shear', 'stiffer-in-motion', 'each-end', 'crack-share', 'drum-linear'].map(
       (word) => message(`study.isolation.assume.${word}`),
     ),

@@ -27,8 +27,11 @@ export interface StageMaterials {
   readonly hiddenEdges: ShaderMaterial;
 }
 
-/** State of a part's drawing: 0 plain, 1 hovered, 2 selected; -1 for the edges of a ghost. */
-export type PartState = 0 | 1 | 2;
+/**
+ * State of a part's drawing: 0 plain, 1 hovered, 2 selected; -1 for the edges of a ghost. Faces only: -1 inside the
+ * isolators (striped), -2 an isolator (dotted).
+ */
+export type PartState = 0 | 1 | 2 | -1 | -2;
 
 export interface KindBatch {
   /** Writes matrices and states of the parts that show. */
@@ -102,7 +105,7 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
         for (let k = 0; k < 16; k++)
           lineMatrices.array[n * 16 + k] = solids.instanceMatrix.array[n * 16 + k] = table.matrices[at + k]!;
         states.array[n] = state;
-        lineStates.array[2 * n] = state;
+        lineStates.array[2 * n] = Math.max(0, state);
         lineStates.array[2 * n + 1] = weight;
         n++;
       }
@@ -120,7 +123,7 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
         for (let k = 0; k < 16; k++)
           lineMatrices.array[(n + g) * 16 + k] = ghosts.instanceMatrix.array[g * 16 + k] =
             table.matrices[at + k]!;
-        lineStates.array[2 * (n + g)] = state === 0 ? -1 : state;
+        lineStates.array[2 * (n + g)] = state <= 0 ? -1 : state;
         lineStates.array[2 * (n + g) + 1] = weight;
         g++;
       }

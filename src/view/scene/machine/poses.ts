@@ -13,6 +13,8 @@ export interface Motion {
   readonly turnAxes: Float32Array | null;
   drumAngle_rad: number;
   exciterAngle_rad: number;
+  /** What a study adds to a part's place and turn; false: the part is left out. Null: nothing. */
+  readonly carry?: ((part: number, place: Vector3, turn: Quaternion) => boolean) | null;
 }
 
 const place = new Vector3();
@@ -24,6 +26,7 @@ const spin = new Quaternion();
 const matrix = new Matrix4();
 const X = new Vector3(1, 0, 0);
 const ONE = new Vector3(1, 1, 1);
+const NOTHING = new Vector3(0, 0, 0);
 
 /** Teardown lays parts down where the exploded view has them, so of two offsets the farther one holds. */
 function farther(a: Float32Array, i: number, b: Float32Array, j: number): Vector3 {
@@ -58,6 +61,9 @@ export function writePoses(table: PartTable, motion: Motion): void {
       place.applyQuaternion(spin);
       turn.premultiply(spin);
     }
-    matrix.compose(place, turn, ONE).toArray(table.matrices, 16 * i);
+    const stays = motion.carry?.(i, place, turn) ?? true;
+    // shrunk to nothing inside the drum, where not even its edges leave a dot
+    if (!stays) place.set(0, 0, 0);
+    matrix.compose(place, turn, stays ? ONE : NOTHING).toArray(table.matrices, 16 * i);
   }
 }

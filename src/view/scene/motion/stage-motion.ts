@@ -4,6 +4,7 @@ import type { MachineDocument } from '../../../core/document';
 import { type AppState, transient } from '../../../store';
 import type { Motion } from '../machine/poses';
 import { spinRates } from './spin';
+import { studyMotion } from './study-motion';
 import { easeInOut, teardownClock } from './teardown-clock';
 
 export interface StageMotion extends Motion {
@@ -40,6 +41,7 @@ export function stageMotion(document: MachineDocument): StageMotion {
   const clock = timeline === null ? null : teardownClock(timeline);
   let explodeShown = -1;
   let timeShown = -1;
+  const study = studyMotion(machine);
   let settle: { drum: number; exciter: number; at: number } | null = null;
   const motion = {
     timeline,
@@ -48,6 +50,9 @@ export function stageMotion(document: MachineDocument): StageMotion {
     turnAxes: timeline?.turnAxes ?? null,
     drumAngle_rad: 0,
     exciterAngle_rad: 0,
+    get carry() {
+      return study.active ? study.carry : null;
+    },
     get explodeShown() {
       return Math.max(0, explodeShown);
     },
@@ -84,6 +89,10 @@ export function stageMotion(document: MachineDocument): StageMotion {
       }
 
       const placed = changed;
+
+      const studied = study.advance(dt_s, state.studies.stage, cuts);
+      changed ||= studied.changed;
+      moving ||= studied.moving;
 
       if (state.spinning) {
         settle = null;
