@@ -17,6 +17,9 @@ import { hashText } from '../src/core/kernel';
 import { parseModel } from '../src/core/studies';
 import { readFitFiles, readModelFolder } from '../src/edge/content/model-files';
 import { printFaults } from '../src/edge/cli/print-faults';
+import { bakeFaults } from './lib/bake-faults';
+import { prepareJobs, writeJobs } from './lib/bake-jobs';
+import { bakeLessons, LESSON_MACHINE, subjectOf } from './lib/bake-lessons';
 
 const root = resolve(import.meta.dirname, '..');
 const out = join(root, 'public', 'baked');
@@ -46,8 +49,13 @@ for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).
   const bytes = encodeDocument(prepared.value);
   writeFileSync(join(out, `${folder.name}.bin`), bytes);
   // Beside the document, not in it: read only where someone asks what blocks what.
-  const graph = encodeGraph(documentGraph(graphSource(prepared.value)), prepared.value.hash);
-  writeFileSync(join(out, `${folder.name}.graph.bin`), graph);
+  const graph = documentGraph(graphSource(prepared.value));
+  writeFileSync(join(out, `${folder.name}.graph.bin`), encodeGraph(graph, prepared.value.hash));
+  if (folder.name === LESSON_MACHINE) {
+    const faults = bakeLessons(join(root, 'lessons'), join(out, 'lessons'), subjectOf(prepared.value, graph));
+    if (faults.length > 0) console.error(printFaults(faults));
+    bad ||= faults.length > 0;
+  }
   if (parsed.ok)
     writeFileSync(
       join(out, `${folder.name}.yaml`),
@@ -55,7 +63,21 @@ for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).
     );
   const recordings = join(root, 'models', folder.name, 'recordings');
   if (existsSync(recordings)) cpSync(recordings, join(out, folder.name), { recursive: true });
-  const { machine, teardown } = prepared.value;
+  const { machine, teardown, masses } = prepared.value;
+  const solids = Object.fromEntries(
+    Object.entries(prepared.value.solids).map(([id, bodies]) => [id, { bodies }]),
+  );
+  const jobs = prepareJobs(from, machine, solids, masses);
+  if (jobs.ok) writeJobs(join(out, folder.name), machine.id, jobs.value);
+  else {
+    console.error(printFaults(jobs.faults));
+    bad = true;
+  }
+  const book = bakeFaults(from, machine, join(out, folder.name));
+  if (!book.ok) {
+    console.error(printFaults(book.faults));
+    bad = true;
+  }
   console.log(
     `${folder.name}: ${Object.keys(machine.kinds).length} kinds, ${machine.parts.length} parts, ${teardown.steps.length} steps, ${(bytes.length / 1e6).toFixed(1)} MB`,
   );

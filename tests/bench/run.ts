@@ -9,6 +9,7 @@ const TOPICS: Record<string, () => Promise<{ readonly measure: Measure }>> = {
   settled: () => import('./settled'),
   sections: () => import('./sections'),
   blocking: () => import('./blocking'),
+  diagnosis: () => import('./diagnosis'),
 };
 
 const given = process.argv.slice(2);
