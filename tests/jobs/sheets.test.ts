@@ -171,3 +171,29 @@ describe('the right-hand exciter bearing', () => {
 
   it('is the same sheet twice', () => expect(sheetOf(job)).toEqual(sheetOf(job)));
 });
+
+it('after the job that takes the drum out, the drum rolls forward between the side plates and touches nothing', () => {
+  const plan = planOf(jobNamed('drum-out'))!;
+  const off = new Set(plan.steps.filter((s) => s.kind === 'remove').flatMap((s) => s.unitIds));
+  const rides = machine.units.filter(
+    (u) =>
+      !off.has(u.id) &&
+      machine.parts.some((p) => p.unit === u.id && ['drum', 'exciter', 'spindle'].includes(p.movesWith)),
+  );
+  const roll = {
+    ...plan.steps[0]!,
+    index: plan.steps.length,
+    kind: 'remove' as const,
+    unitIds: rides.map((u) => u.id),
+    legs: [{ direction: [0, 0, -1] as const, distance_m: 2.6, kind: 'slide' as const }],
+    partLegs: {},
+  };
+  const { contacts } = verifyPlan(
+    machine,
+    solids,
+    masses,
+    { ...plan, steps: [...plan.steps, roll] },
+    { stride_m: 0.05, samples: 80 },
+  );
+  expect(contacts.map((c) => [c.step, c.partId, c.otherId])).toEqual([]);
+});

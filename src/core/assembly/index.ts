@@ -8,6 +8,7 @@ export type { Masses, Solids } from './world';
 export { planOnGraph, type PlanOptions, planTeardown } from './plan';
 export { buildExplode, explodeOffsetsAt } from './explode';
 export { buildTimeline, poseOffsetsAt } from './timeline';
+export { withSupports } from './supports';
 export { reversePlan } from './assembly-plan';
 export { type Contact, type Verdict, verifyPlan, type VerifyOptions } from './verify';
 export { type LayoutContact, verifyLayout } from './verify-layout';

@@ -1,8 +1,9 @@
 /**
  * The teardown of a job: the least plan to each target, joined into one. What one plan takes off frees others all the
- * more, so the longest plan goes first and the others add what it left; copies of one entry are worked in one step.
+ * more, so the plans follow one another in the order of the job's targets, each adding what those before it left; copies of
+ * one entry are worked in one step.
  */
-import { type BlockingGraph, type Plan, planOnGraph, type Step } from '../assembly';
+import { type BlockingGraph, type Plan, planOnGraph, type Step, withSupports } from '../assembly';
 import type { Machine } from '../machine';
 import type { Job } from './schema';
 import { entryOf, unitsOf } from './units-of';
@@ -20,8 +21,7 @@ export function planJob(machine: Machine, graph: BlockingGraph, job: Job): Plan 
     plans.push(plan);
     for (const id of freedBy(plan)) covered.add(id);
   }
-  plans.sort((a, b) => b.steps.length - a.steps.length);
-  return joinPlans(machine, plans);
+  return joinPlans(machine, graph, plans);
 }
 
 /** Units that end up by themselves (or with what is bonded to them). */
@@ -32,18 +32,21 @@ function freedBy(plan: Plan): readonly string[] {
 }
 
 /** Joins plans of one machine; steps that a plan before has done are left out. */
-export function joinPlans(machine: Machine, plans: readonly Plan[]): Plan {
+export function joinPlans(machine: Machine, graph: BlockingGraph, plans: readonly Plan[]): Plan {
   const [first, ...rest] = plans;
   if (first === undefined) throw new Error('jobs/joinPlans: no plan');
-  const removes: Step[] = first.steps.filter((s) => s.kind !== 'bench');
+  if (rest.length === 0) return first;
+  // who carries what changes with the order: supports are worked out again at the end
+  const bare = (plan: Plan): Step[] =>
+    plan.steps.filter((s) => s.kind === 'remove' || s.kind === 'drain').map((s) => ({ ...s, supports: [] }));
+  const removes = bare(first);
   const bench: Step[] = first.steps.filter((s) => s.kind === 'bench');
   for (const plan of rest) {
     const parted = new Set(bench.map((s) => s.unitIds.join()));
     bench.push(...plan.steps.filter((s) => s.kind === 'bench' && !parted.has(s.unitIds.join())));
     // everything that a plan has before a step stays before it: `floor` is the earliest place for the next
     let floor = 0;
-    for (const step of plan.steps) {
-      if (step.kind === 'bench') continue;
+    for (const step of bare(plan)) {
       const done = step.unitIds.filter((id) => placeIn(removes, step, id) >= 0);
       for (const id of done) floor = Math.max(floor, placeIn(removes, step, id) + 1);
       const left = step.unitIds.filter((id) => !done.includes(id));
@@ -57,7 +60,10 @@ export function joinPlans(machine: Machine, plans: readonly Plan[]): Plan {
       floor = at + 1;
     }
   }
-  const steps = gather(machine, [...dropIdle(removes), ...bench]).map((step, index) => ({ ...step, index }));
+  const steps = withSupports(machine, graph, gather(machine, [...removes, ...bench])).map((step, index) => ({
+    ...step,
+    index,
+  }));
   const taken = new Set(steps.filter((s) => s.kind === 'remove').flatMap((s) => s.unitIds));
   return {
     ...first,
@@ -66,8 +72,8 @@ export function joinPlans(machine: Machine, plans: readonly Plan[]): Plan {
     orderExists: plans.every((p) => p.orderExists),
     stuckIds: [...new Set(plans.flatMap((p) => p.stuckIds))],
     stayIds: machine.units.map((u) => u.id).filter((id) => !taken.has(id)),
-    // Each part is the least for its own target; of the whole that is proven only where there is one part.
-    provenLeast: plans.length === 1 && first.provenLeast,
+    // Each plan is the least for its own target; of the whole that is not proven.
+    provenLeast: false,
     cost: steps.filter((s) => s.kind === 'remove' || s.kind === 'bench').length,
     lowerBound: Math.max(...plans.map((p) => p.lowerBound)),
   };
@@ -76,12 +82,6 @@ export function joinPlans(machine: Machine, plans: readonly Plan[]): Plan {
 /** Place of the step that does the same to a unit; -1: none. */
 const placeIn = (steps: readonly Step[], step: Step, id: string): number =>
   steps.findIndex((s) => s.kind === step.kind && s.unitIds.includes(id));
-
-/** A support or drain step that no removal follows serves nothing. */
-function dropIdle(steps: readonly Step[]): Step[] {
-  const last = steps.reduce((at, s, i) => (s.kind === 'remove' ? i : at), -1);
-  return steps.filter((s, i) => i <= last || s.kind === 'drain');
-}
 
 const sameLegs = (a: Step, b: Step): boolean =>
   a.legs.length === b.legs.length &&
@@ -99,7 +99,6 @@ function gather(machine: Machine, steps: readonly Step[]): Step[] {
       before !== undefined &&
       step.kind === before.kind &&
       (step.kind === 'remove' || step.kind === 'bench') &&
-      step.supports.length === 0 &&
       new Set([...before.unitIds, ...step.unitIds].map((id) => entryOf(machine, id))).size === 1 &&
       step.fromIds.join() === before.fromIds.join() &&
       sameLegs(before, step);
