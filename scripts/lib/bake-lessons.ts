@@ -33,7 +33,7 @@ export function bakeLessons(folder: string, out: string, subject: Subject): read
     subject,
     cautions: keysUnder('caution.'),
     places: new Set<string>(PLACES),
-    faults: keysUnder('fault-name.'),
+    faults: keysUnder('fault-bench.fault.'),
   };
   rmSync(out, { recursive: true, force: true });
   for (const language of lessonLanguages(folder)) {

@@ -37,7 +37,9 @@ const known: Known = {
     Object.keys(english).flatMap((key) => (key.startsWith('caution.') ? [key.slice('caution.'.length)] : [])),
   ),
   places: new Set(PLACES),
-  faults: new Set(),
+  faults: new Set(
+    Object.keys(english).flatMap((key) => /^fault-bench\.fault\.([a-z0-9-]+)$/.exec(key)?.[1] ?? []),
+  ),
 };
 const file = (text: string, name = 'x.yaml') => ({ name, text });
 const LESSON = 'schema_version: 1\nid: a\nminutes: 5\nsteps:\n  - id: one\n';

@@ -66,13 +66,10 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
     const of = (pool: readonly Item[]): readonly Item[] => pool.filter((item) => kinds.includes(item.kind));
     const half = Math.min(of(bank).length, Math.ceil(setup.count / 2));
     const fresh = of(made).slice(0, setup.count - (setup.from === 'both' ? half : 0));
-    return setup.from === 'both'
-      ? drawItems(
-          [...drawItems(bank, { count: setup.count - fresh.length, kinds }, seed), ...fresh],
-          setup,
-          seed,
-        )
-      : drawItems(setup.from === 'bank' ? bank : fresh, { count: setup.count, kinds }, seed);
+    const { count } = setup;
+    if (setup.from !== 'both') return drawItems(setup.from === 'bank' ? bank : fresh, { count, kinds }, seed);
+    const known = drawItems(bank, { count: count - fresh.length, kinds }, seed);
+    return drawItems([...known, ...fresh], { count, kinds }, seed);
   }
 
   function begin(mode: QuizMode, items: readonly Item[], seed: number, minutes: number | null): void {

@@ -43,8 +43,7 @@ export function CourseList() {
               <h3>{lesson.title}</h3>
               <p>{lesson.summary}</p>
               <p className="small faint">
-                {t('lessons.minutes', { minutes: lesson.minutes })} ·{' '}
-                {t('lessons.steps-done', { done, count: ids.length })}
+                {`${t('lessons.minutes', { minutes: lesson.minutes })}, ${t('lessons.steps-done', { done, count: ids.length })}`}
               </p>
               {open.length > 0 && done === 0 && (
                 <p className="small faint">

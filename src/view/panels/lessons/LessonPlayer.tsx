@@ -128,7 +128,7 @@ function Outline(props: { readonly lesson: Lesson; readonly at: number; readonly
   return (
     <details className="lesson-outline">
       <summary>
-        {t('lessons.outline')} · {t('lessons.step-of', { step: at + 1, count: lesson.steps.length })}
+        {`${t('lessons.outline')} – ${t('lessons.step-of', { step: at + 1, count: lesson.steps.length })}`}
       </summary>
       <ol>
         {lesson.steps.map((step, i) => (
