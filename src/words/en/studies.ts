@@ -59,6 +59,10 @@ const studies = {
   'studies.regime.double-jump': 'Double jump: the drum strikes hard in every second turn only.',
   'studies.regime.long-repeat': 'The motion repeats after three or four turns only: the drum jumps.',
   'studies.regime.irregular': 'No turn is like another: the drum jumps without order.',
+  'studies.moves': 'Drum {{drum}}, frame {{frame}} each way.',
+  'studies.passes-on':
+    'Of the drum’s motion {{left}} reaches the frame on the drive side, {{right}} on the vibration side.',
+  'studies.compaction-verdict': '{{linear}} standing, {{foot}} blows a foot.',
   'studies.linear-void':
     'The linear answer is void here: it would need the ground to pull the drum down. Go by the motion in time.',
   'studies.jump-caution':

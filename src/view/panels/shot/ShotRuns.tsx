@@ -2,19 +2,10 @@
 import { useMemo } from 'react';
 import type { ShotRun } from '../../../store';
 import { useApp, useCommands, useSpeech } from '../../bind';
+import { saveText } from '../common/csv';
 import { runsCsv } from './runs-csv';
 import { runName, setupLine } from './setup-words';
 import { useShownRun } from './use-shot';
-
-/** Hands a text to the browser as a file to keep. */
-function save(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'text/csv;charset=utf-8' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), 1000);
-}
 
 export function ShotRuns() {
   const speech = useSpeech();
@@ -75,7 +66,7 @@ export function ShotRuns() {
         <button
           type="button"
           className="button"
-          onClick={() => save(`${machine}-shot-runs.csv`, runsCsv(runs))}
+          onClick={() => saveText(`${machine}-shot-runs.csv`, runsCsv(runs))}
         >
           {t('shot.export')}
         </button>

@@ -1,5 +1,6 @@
 /** The runs as a table for a spreadsheet: SI, comma separated, one head line (RFC 4180). */
 import type { ShotRun } from '../../../store';
+import { csvText } from '../common/csv';
 
 const HEAD = [
   'run',
@@ -23,14 +24,8 @@ const HEAD = [
   'U_over_compared',
 ] as const;
 
-const cell = (value: string | number | boolean | null): string => {
-  if (value === null) return '';
-  const text = typeof value === 'number' ? String(Number(value.toPrecision(6))) : String(value);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-};
-
 export function runsCsv(runs: readonly ShotRun[]): string {
-  const lines = runs.map((run) => {
+  const rows = runs.map((run) => {
     const { setup, outcome, take } = run;
     return [
       run.id,
@@ -52,9 +47,7 @@ export function runsCsv(runs: readonly ShotRun[]): string {
       outcome.ofOwnHigh,
       run.prediction,
       outcome.ofCompared,
-    ]
-      .map(cell)
-      .join(',');
+    ];
   });
-  return [HEAD.join(','), ...lines, ''].join('\r\n');
+  return csvText(HEAD, rows);
 }

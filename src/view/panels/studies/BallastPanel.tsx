@@ -52,6 +52,11 @@ export function BallastPanel({ base }: { readonly base: StudyBase }) {
   );
   return (
     <>
+      {study?.now.amplitude_loss != null && (
+        <p className="study-verdict" data-testid="amplitude-loss" data-si={study.now.amplitude_loss}>
+          {t('studies.amplitude-cost', { loss: quantity(study.now.amplitude_loss, 'share', 2) })}
+        </p>
+      )}
       <Signal word="notice">
         <p>{t('studies.ballast-notice', { name: machine.name })}</p>
       </Signal>
@@ -102,11 +107,6 @@ export function BallastPanel({ base }: { readonly base: StudyBase }) {
               { name: t('studies.plugs'), value: String(study.now.plugs) },
             ]}
           />
-          {study.now.amplitude_loss !== null && (
-            <p className="study-verdict" data-testid="amplitude-loss" data-si={study.now.amplitude_loss}>
-              {t('studies.amplitude-cost', { loss: quantity(study.now.amplitude_loss, 'share', 2) })}
-            </p>
-          )}
           <Plot
             title={t('studies.plot.ballast')}
             file="ballast"

@@ -46,6 +46,14 @@ export function CompactionPanel({ base }: { readonly base: StudyBase }) {
   );
   return (
     <>
+      {study !== null && (
+        <p className="study-verdict" role="status">
+          {t('studies.compaction-verdict', {
+            linear: quantity(study.static_linear_N_m, 'linear-load'),
+            foot: number(study.impacts.per_foot, 'plain'),
+          })}
+        </p>
+      )}
       <section aria-label={t('studies.set')}>
         <DirectionChoice
           value={set.direction}

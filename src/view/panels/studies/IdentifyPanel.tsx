@@ -1,5 +1,5 @@
 /** Study: how the trade describes the machine, and how it bends and rolls. */
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { identifyStudy } from '../../../core/studies';
 import { createStudyCommands } from '../../../store';
 import { useApp, useCommands, usePlaceCommands, useSpeech } from '../../bind';
@@ -26,8 +26,18 @@ export function IdentifyPanel({ base }: { readonly base: StudyBase }) {
   useEffect(() => {
     if (on) show({ kind: 'joint', steering_deg, oscillation_deg });
   }, [on, steering_deg, oscillation_deg, show]);
+  // the light ghost of the rear comes for the picture, and goes with it where it was not there before
+  const context = useApp((s) => s.showContext);
+  const before = useRef<boolean | null>(null);
+  useEffect(
+    () => () => {
+      if (before.current !== null) commands.setContext(before.current);
+    },
+    [commands],
+  );
   const showJoint = (next: boolean): void => {
-    commands.setContext(next);
+    if (next) before.current ??= context;
+    commands.setContext(next || before.current === true);
     show(next ? { kind: 'joint', steering_deg, oscillation_deg } : null);
     commands.lookAt('home');
   };

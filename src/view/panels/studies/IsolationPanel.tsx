@@ -17,7 +17,7 @@ const LOOSE = SOILS[1];
 
 export function IsolationPanel({ base }: { readonly base: StudyBase }) {
   const speech = useSpeech();
-  const { t } = speech;
+  const { t, quantity } = speech;
   const { change, reset, show } = usePlaceCommands(createStudyCommands);
   const commands = useCommands();
   const set = useApp((s) => s.studies.isolation);
@@ -47,6 +47,14 @@ export function IsolationPanel({ base }: { readonly base: StudyBase }) {
   const sides = useMemo(() => isolationSides(machine), [machine]);
   return (
     <>
+      {study !== null && (
+        <p className="study-verdict" role="status">
+          {t('studies.passes-on', {
+            left: quantity(study.ends[0]?.transmissibility, 'share', 2),
+            right: quantity(study.ends[1]?.transmissibility, 'share', 2),
+          })}
+        </p>
+      )}
       <section aria-label={t('studies.sides')}>
         <StageSwitch
           on={on}

@@ -52,6 +52,13 @@ export function TwoSpeedPanel({ base }: { readonly base: StudyBase }) {
   );
   return (
     <>
+      <p className="study-verdict" role="status">
+        {t('studies.way', {
+          drum: t(`studies.range-${now.drum_range}`),
+          axle: t(`studies.range-${now.axle_range}`),
+        })}{' '}
+        {outcome(now)}
+      </p>
       <section aria-label={t('studies.set')}>
         {field('grade_percent', 0, 60, 1, 'percent')}
         <label className="study-select">

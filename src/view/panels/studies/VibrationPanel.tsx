@@ -40,6 +40,7 @@ export function VibrationPanel({ base }: { readonly base: StudyBase }) {
   );
   return (
     <>
+      {study !== null && <VibrationPicture study={study} />}
       <section aria-label={t('studies.set')}>
         <DirectionChoice value={set.direction} onChange={(direction) => change('vibration', { direction })} />
         <label className="study-select">
@@ -115,17 +116,40 @@ export function VibrationPanel({ base }: { readonly base: StudyBase }) {
   );
 }
 
-function VibrationResult(props: { readonly study: VibrationStudy; readonly unbalance_kgm: number }) {
-  const { study, unbalance_kgm } = props;
-  const speech = useSpeech();
-  const { t, quantity } = speech;
+/** In which way it runs, and the picture on the stage. */
+function VibrationPicture({ study }: { readonly study: VibrationStudy }) {
+  const { t, quantity } = useSpeech();
   const { show } = usePlaceCommands(createStudyCommands);
   const on = useApp((s) => s.studies.stage?.kind === 'shake');
-  const { linear, time, natural, sweep, input } = study;
   const shake = useMemo(() => shakeOf(study), [study]);
   useEffect(() => {
     if (on) show(shake.stage);
   }, [on, shake, show]);
+  const { linear, time } = study;
+  return (
+    <>
+      <p className="study-verdict" role="status">
+        {time === null ? t('studies.regime.hung') : t(`studies.regime.${time.regime}`)}{' '}
+        {t('studies.moves', {
+          drum: quantity((time ?? linear).drum_amplitude_m, 'length-small', 3),
+          frame: quantity((time ?? linear).frame_amplitude_m, 'length-small', 2),
+        })}
+      </p>
+      <StageSwitch
+        on={on}
+        name={t('studies.shake-stage')}
+        note={t('studies.shake-scale', { times: shake.times })}
+        onChange={(next) => show(next ? shake.stage : null)}
+      />
+    </>
+  );
+}
+
+function VibrationResult(props: { readonly study: VibrationStudy; readonly unbalance_kgm: number }) {
+  const { study, unbalance_kgm } = props;
+  const speech = useSpeech();
+  const { t, quantity } = speech;
+  const { linear, time, natural, sweep, input } = study;
   const lost = linear.contact === 'lost';
   const regime = time?.regime ?? null;
   const jumps = regime === 'double-jump' || regime === 'long-repeat' || regime === 'irregular';
@@ -146,15 +170,6 @@ function VibrationResult(props: { readonly study: VibrationStudy; readonly unbal
   return (
     <>
       <section aria-label={t('studies.result')}>
-        <StageSwitch
-          on={on}
-          name={t('studies.shake-stage')}
-          note={t('studies.shake-scale', { times: shake.times })}
-          onChange={(next) => show(next ? shake.stage : null)}
-        />
-        <p className="study-verdict" role="status">
-          {regime === null ? t('studies.regime.hung') : t(`studies.regime.${regime}`)}
-        </p>
         {lost && (
           <p className="limit" data-testid="linear-void">
             {t('studies.linear-void')}
