@@ -41,7 +41,7 @@ describe('find a fault', () => {
     fireEvent.change(screen.getByLabelText('Reading of Vibrations a minute in HIGH in vpm'), {
       target: { value: '1480' },
     });
-    fireEvent.change(screen.getByLabelText('Noise'), { target: { value: 'even' } });
+    fireEvent.change(screen.getByLabelText('Noise', { selector: 'select' }), { target: { value: 'even' } });
     await waitFor(() => expect(firstFault(container)).toBe('motor-weak'));
     await waitFor(() =>
       expect(screen.getAllByText(/Vibrations a minute in HIGH speaks strongly for it/)).toBeTruthy(),

@@ -14,6 +14,7 @@ import {
   showShot,
   verdict,
 } from '../../src/store';
+import { memoryRecords } from '../panels/fixture';
 import { due, exciterDocument, fakeWorker, stillTake } from './fixture';
 
 let document: MachineDocument;
@@ -36,6 +37,8 @@ async function bench() {
     importFiles: () => Promise.resolve(fail([])),
     keep: { read: () => null, write: () => true },
     graph: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
+    loadFaults: () => Promise.resolve(null),
+    records: memoryRecords(),
     shot: worker.port,
   } satisfies Ports;
   const commands = createCommands(store, ports);

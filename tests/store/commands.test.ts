@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createAppStore, createCommands, DEFAULT_SETTINGS, type Ports, transient } from '../../src/store';
+import { memoryRecords } from '../panels/fixture';
 
 function bench(kept: string | null = null) {
   const written: Record<string, string> = {};
@@ -15,6 +16,13 @@ function bench(kept: string | null = null) {
       run: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
     },
     graph: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
+    loadFaults: () => Promise.resolve(null),
+    course: {
+      loadCourse: () => Promise.reject(new Error('not in this test')),
+      loadTopic: () => Promise.reject(new Error('not in this test')),
+      loadGlossary: () => Promise.reject(new Error('not in this test')),
+    },
+    records: memoryRecords(),
     keep: {
       read: () => kept,
       write: (key, value) => {

@@ -19,10 +19,14 @@ import type { AppStore } from '../store';
 import { requestFrame } from '../transient';
 import { answerTo, breath, buildBench } from './bench';
 import { COLLECTION, KEY, readClosed, readReadings } from './kept';
-import { type EnteredReading, type FaultsState, INITIAL_FAULTS } from './state';
+import { type EnteredReading, type FaultBench, type FaultsState, INITIAL_FAULTS } from './state';
 
 /** Case numbers are drawn from this many. */
 const CASES = 9999;
+
+/** The fault that is met most often. */
+const commonest = ({ plant }: FaultBench): string =>
+  plant.book.faults.reduce((a, b) => (b.prior > a.prior ? b : a)).id;
 
 export function createFaultCommands(store: AppStore, ports: Ports, commands: Commands) {
   const get = (): FaultsState => store.getState().faults;
@@ -93,7 +97,7 @@ export function createFaultCommands(store: AppStore, ports: Ports, commands: Com
           key.startsWith(KEY.closed) ? (readClosed(text) ?? []) : [],
         ),
         lasting,
-        shown: { fault: bench.plant.book.faults[0]?.id ?? '', severity: 0.5, lever: 'high' },
+        shown: { ...get().shown, fault: commonest(bench) },
       });
       await refresh();
       if (resumed !== null) await mark(resumed);

@@ -84,61 +84,6 @@ export function FindFault({ bench }: { readonly bench: FaultBench }) {
           </>
         )}
       </section>
-      <section ref={form} aria-labelledby="fault-readings">
-        <h3 id="fault-readings">{t('fault-bench.readings')}</h3>
-        {grouped(bench.signatures.measurements).map(([group, measurements], i) => {
-          const entered = measurements.filter((m) => readings[m.id] !== undefined).length;
-          return (
-            <details key={group} className="fault-group" open={i < 2 ? true : undefined}>
-              <summary>
-                <span>{t(`fault-bench.group.${group}`)}</span>
-                {entered > 0 && (
-                  <span className="small mono">
-                    {t(entered === 1 ? 'fault-bench.count.one' : 'fault-bench.count.other', {
-                      count: entered,
-                    })}
-                  </span>
-                )}
-              </summary>
-              {measurements.map((m) => (
-                <ReadingField
-                  // A reading taken back from outside empties the field too.
-                  key={`${m.id} ${count === 0 ? 'empty' : ''}`}
-                  measurement={m}
-                  reading={readings[m.id]}
-                  barred={barred.includes(m.id)}
-                  onChange={(reading) => setReading(m.id, reading)}
-                  onBar={(on) => bar(m.id, on)}
-                />
-              ))}
-            </details>
-          );
-        })}
-        <div className="buttons">
-          <button
-            type="button"
-            className="button"
-            disabled={count === 0 && barred.length === 0}
-            onClick={() => clearReadings()}
-          >
-            {t('fault-bench.clear')}
-          </button>
-          <button
-            type="button"
-            className="button"
-            disabled={answer?.complete !== true}
-            onClick={() =>
-              answer !== null &&
-              saveText(
-                `${bench.plant.machine.id}-fault.csv`,
-                answerCsv(answer, enteredReadings(bench, readings)),
-              )
-            }
-          >
-            {t('fault-bench.csv')}
-          </button>
-        </div>
-      </section>
       <section aria-labelledby="fault-shot">
         <h3 id="fault-shot">{t('fault-bench.shot')}</h3>
         {readings['amplitude-high'] === undefined || readings['amplitude-low'] === undefined ? (
@@ -175,6 +120,79 @@ export function FindFault({ bench }: { readonly bench: FaultBench }) {
             {answer.shot.atEdge && <p className="small limit">{t('fault-bench.shot-edge')}</p>}
           </>
         )}
+      </section>
+      <section ref={form} aria-labelledby="fault-readings">
+        <h3 id="fault-readings">{t('fault-bench.readings')}</h3>
+        {grouped(bench.signatures.measurements).map(([group, measurements], i) => {
+          const entered = measurements.filter((m) => readings[m.id] !== undefined).length;
+          return (
+            <details key={group} className="fault-group" open={i < 2 ? true : undefined}>
+              <summary>
+                <span>{t(`fault-bench.group.${group}`)}</span>
+                {entered > 0 && (
+                  <span className="small mono">
+                    {t(entered === 1 ? 'fault-bench.count.one' : 'fault-bench.count.other', {
+                      count: entered,
+                    })}
+                  </span>
+                )}
+              </summary>
+              {measurements.map((m) => (
+                <ReadingField
+                  // A reading taken back from outside empties the field too.
+                  key={`${m.id} ${count === 0 ? 'empty' : ''}`}
+                  measurement={m}
+                  reading={readings[m.id]}
+                  onChange={(reading) => setReading(m.id, reading)}
+                />
+              ))}
+            </details>
+          );
+        })}
+        <details className="fault-group">
+          <summary>
+            <span>{t('fault-bench.barred')}</span>
+            {barred.length > 0 && <span className="small mono">{barred.length}</span>}
+          </summary>
+          <p className="small faint">{t('fault-bench.barred-why')}</p>
+          {bench.signatures.measurements
+            .filter((m) => readings[m.id] === undefined)
+            .map((m) => (
+              <label key={m.id} className="check">
+                <input
+                  type="checkbox"
+                  aria-label={t('fault-bench.barred-of', { name: measureName(speech, m.id) })}
+                  checked={barred.includes(m.id)}
+                  onChange={(event) => bar(m.id, event.currentTarget.checked)}
+                />
+                <span>{measureName(speech, m.id)}</span>
+              </label>
+            ))}
+        </details>
+        <div className="buttons">
+          <button
+            type="button"
+            className="button"
+            disabled={count === 0 && barred.length === 0}
+            onClick={() => clearReadings()}
+          >
+            {t('fault-bench.clear')}
+          </button>
+          <button
+            type="button"
+            className="button"
+            disabled={answer?.complete !== true}
+            onClick={() =>
+              answer !== null &&
+              saveText(
+                `${bench.plant.machine.id}-fault.csv`,
+                answerCsv(answer, enteredReadings(bench, readings)),
+              )
+            }
+          >
+            {t('fault-bench.csv')}
+          </button>
+        </div>
       </section>
       <p className="small faint">{t('fault-bench.honest')}</p>
     </>

@@ -9,13 +9,11 @@ import { measureName, quantityOf } from './fault-words';
 interface Props {
   readonly measurement: Measurement;
   readonly reading: EnteredReading | undefined;
-  readonly barred: boolean;
   readonly onChange: (reading: EnteredReading | null) => void;
-  readonly onBar: (barred: boolean) => void;
 }
 
 export function ReadingField(props: Props) {
-  const { measurement: m, barred, reading } = props;
+  const { measurement: m } = props;
   const speech = useSpeech();
   const { t } = speech;
   const id = useId();
@@ -29,18 +27,7 @@ export function ReadingField(props: Props) {
         <span className="small faint">{t('fault-bench.minutes', { minutes: m.minutes })}</span>
       </div>
       <p className="small faint">{t(`fault-bench.measure.${m.id}.how`)}</p>
-      {!barred && (m.kind === 'look' ? <Seen {...props} id={id} /> : <Read {...props} id={id} m={m} />)}
-      {reading === undefined && (
-        <label className="check small">
-          <input
-            type="checkbox"
-            aria-label={t('fault-bench.cannot-of', { name })}
-            checked={barred}
-            onChange={(event) => props.onBar(event.currentTarget.checked)}
-          />
-          <span>{t('fault-bench.cannot')}</span>
-        </label>
-      )}
+      {m.kind === 'look' ? <Seen {...props} id={id} /> : <Read {...props} id={id} m={m} />}
     </div>
   );
 }

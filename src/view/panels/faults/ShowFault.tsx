@@ -10,11 +10,11 @@ import {
   readingsOf,
   signChances,
 } from '../../../core/faults';
-import { partsOfRef } from '../../../core/machine';
+import { findPart, findUnit, type Machine, partsOfRef } from '../../../core/machine';
 import { exciterStudy } from '../../../core/studies';
 import { createFaultCommands, DEFAULT_EXCITER, type FaultBench } from '../../../store';
-import { useApp, useCommands, usePlaceCommands, useSpeech } from '../../bind';
-import { unitName } from '../common/names';
+import { type Speech, useApp, useCommands, usePlaceCommands, useSpeech } from '../../bind';
+import { kindName, unitName } from '../common/names';
 import { RangeField } from '../common/RangeField';
 import { Segmented } from '../common/Segmented';
 import { ExciterDrawing } from '../exciter/ExciterDrawing';
@@ -77,6 +77,9 @@ export function ShowFault({ bench }: { readonly bench: FaultBench }) {
       .map((outcome, i) => ({ m, outcome, share: after[i]!, more: after[i]! - before[i]! }))
       .filter((s) => s.more > 0.1);
   });
+  const choices = plant.book.faults
+    .map(({ id }) => ({ id, name: faultName(speech, id) }))
+    .sort((a, b) => a.name.localeCompare(b.name, speech.language));
   const swapped = now.inputs.hoses_swapped > 0.5;
   const turned = swapped ? (shown.lever === 'high' ? 'low' : 'high') : shown.lever;
   const parts = fault.parts.flatMap((ref) => partsOfRef(plant.machine, ref));
@@ -87,9 +90,9 @@ export function ShowFault({ bench }: { readonly bench: FaultBench }) {
         <label className="field">
           <span className="field-name">{t('fault-bench.show.fault')}</span>
           <select value={fault.id} onChange={(event) => show({ fault: event.currentTarget.value })}>
-            {plant.book.faults.map((f) => (
-              <option key={f.id} value={f.id}>
-                {faultName(speech, f.id)}
+            {choices.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
               </option>
             ))}
           </select>
@@ -123,7 +126,7 @@ export function ShowFault({ bench }: { readonly bench: FaultBench }) {
                 commands.lookAt('fit', first);
               }}
             >
-              {unitName(speech, plant.machine, ref)}
+              {refName(speech, plant.machine, ref)}
             </button>
           ))}
         </div>
@@ -205,6 +208,15 @@ export function ShowFault({ bench }: { readonly bench: FaultBench }) {
       <p className="small faint">{t('fault-bench.honest')}</p>
     </>
   );
+}
+
+/** A unit's name, or for a pattern's own id the name of the kind that its copies are. */
+function refName(speech: Speech, machine: Machine, ref: string): string {
+  const [first] = partsOfRef(machine, ref);
+  const kind = first === undefined ? undefined : findPart(machine, first)?.kind;
+  return findUnit(machine, ref) !== undefined || kind === undefined
+    ? unitName(speech, machine, ref)
+    : kindName(speech, machine, kind);
 }
 
 function SignRow({

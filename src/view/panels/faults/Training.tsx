@@ -126,7 +126,7 @@ function OpenCase({ bench, run }: { readonly bench: FaultBench; readonly run: Tr
               return (
                 <div key={r.measurement} className="fact" data-own={r.measurement}>
                   <dt>{measureName(speech, r.measurement)}</dt>
-                  <dd className="mono">
+                  <dd className={m.kind === 'number' ? 'mono' : undefined}>
                     {readingText(speech, m, r.value)}
                     {r.sd !== undefined && m.kind === 'number' && (
                       <span className="faint"> ± {errorText(speech, m.id, r.sd)}</span>
