@@ -9,6 +9,7 @@ const TOPICS: Record<string, () => Promise<{ readonly measure: Measure }>> = {
   settled: () => import('./settled'),
   sections: () => import('./sections'),
   blocking: () => import('./blocking'),
+  lessons: () => import('./lessons'),
   diagnosis: () => import('./diagnosis'),
 };
 

@@ -24,10 +24,10 @@ const PIECES = [
   'constructor: 1', '[', ']', '{', '}', '\u0000', '\ud800', 'hub', 'no-such-part', '{{no.such}}', '? ', '<<: *a', '%YAML 9',
 ]; // prettier-ignore
 
-/** One to three changes: cut, doubled, swapped, or strange pieces put in. */
-export function mutate(text: string, random: Random): string {
+/** One change up to `most`: cut, doubled, swapped, or strange pieces put in; none at 0. */
+export function mutate(text: string, random: Random, most: number): string {
   let out = text;
-  for (let n = 1 + random.index(3); n > 0; n--) {
+  for (let n = most === 0 ? 0 : 1 + random.index(most); n > 0; n--) {
     const at = random.index(out.length + 1);
     const to = Math.min(out.length, at + random.index(40));
     switch (random.index(6)) {
@@ -81,7 +81,7 @@ function readAll(text: (name: string) => string): Reads {
 }
 
 /** Reads `count` mutated courses; throws when one neither reads nor says clearly what is wrong. */
-export function fuzzCourse(count: number, seed: number, known: Known): FuzzCount {
+export function fuzzCourse(count: number, seed: number, known: Known, most = 3): FuzzCount {
   const random = seededRandom(seed);
   const sound = readAll((name) => original.get(name)!);
   const keys = Object.keys(READERS) as (keyof typeof READERS)[];
@@ -93,7 +93,7 @@ export function fuzzCourse(count: number, seed: number, known: Known): FuzzCount
     const changed = names[random.index(names.length)]!;
     const files = names.map((name) => ({
       name,
-      text: name === changed ? mutate(original.get(name)!, random) : original.get(name)!,
+      text: name === changed ? mutate(original.get(name)!, random, most) : original.get(name)!,
     }));
     const reads: Reads = { ...sound, [key]: READERS[key].read(files) };
     const faults = Object.values(reads).flatMap((read) => (read.ok ? [] : read.faults));

@@ -90,6 +90,7 @@ export function createLessonCommands(store: AppStore, ports: Ports, commands: Co
     void ports.records.write(LESSON_RECORDS, topic, JSON.stringify(next));
     return next;
   };
+  const giveBack = (): void => giveStageBack(store, commands);
   const goTo = (progress: LessonProgress | null): void => {
     if (progress?.at != null) commands.go('lessons', progress.lesson, progress.at);
   };
@@ -101,8 +102,11 @@ export function createLessonCommands(store: AppStore, ports: Ports, commands: Co
       const { lessons } = store.getState();
       if (lessons.glossary !== null) return;
       await once(store, `glossary ${lessons.language}`, async () => {
-        const glossary = await ports.course.loadGlossary(lessons.language ?? 'en').catch(() => null);
-        if (glossary !== null) setLessons(store, { glossary });
+        try {
+          setLessons(store, { glossary: await ports.course.loadGlossary(lessons.language ?? 'en') });
+        } catch {
+          // Without a glossary a part's card and the list of words say less; nothing else hangs on it.
+        }
       });
     },
     /** Remembers which step is open; `step` null: where the person left off. */
@@ -117,6 +121,6 @@ export function createLessonCommands(store: AppStore, ports: Ports, commands: Co
     },
     taskDone: (topic: string, step: string): void => void act(topic, { type: 'task-done', step }),
     setStage: (setting: StageSetting): void => applyStage(store, setting),
-    leaveStage: (): void => giveStageBack(store),
+    leaveStage: giveBack,
   };
 }

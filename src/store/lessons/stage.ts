@@ -1,6 +1,7 @@
 /** A step's or question's stage setting put on the stage, and the stage of the bench given back afterwards. */
 import { findUnit, isPresent } from '../../core/machine';
 import { partsNamed, type StageSetting } from '../../core/quiz';
+import type { Commands } from '../commands';
 import { type AppState, DEFAULT_EXCITER } from '../state';
 import type { AppStore } from '../store';
 import { requestFrame, transient } from '../transient';
@@ -32,8 +33,8 @@ export function keepStage(store: AppStore): void {
   before.set(store, { document: state.document, stage });
 }
 
-/** Gives the person's own stage back, if the same machine is still there. */
-export function giveStageBack(store: AppStore): void {
+/** Gives the person's own stage back, if the same machine is still there; what is kept over reloads with it. */
+export function giveStageBack(store: AppStore, commands: Pick<Commands, 'setExciter'>): void {
   const kept = before.get(store);
   before.delete(store);
   const { document, cameraWish } = store.getState();
@@ -45,6 +46,8 @@ export function giveStageBack(store: AppStore): void {
     teardown: { ...kept.stage.teardown, playing: false },
     cameraWish: { view: 'home', partId: null, serial: cameraWish.serial + 1 },
   });
+  // A slider moved in a lesson was kept as the person's own; now their own is kept again.
+  commands.setExciter({});
   requestFrame();
 }
 

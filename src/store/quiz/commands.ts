@@ -41,6 +41,7 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
     if (run !== null) set({ run: { ...run, ...part } });
   };
   let count = 0;
+  const giveBack = (): void => giveStageBack(store, commands);
 
   /** Everything that a sheet can be drawn from. The graph comes too, since questions of order need it. */
   async function subjectWithGraph(): Promise<Subject | null> {
@@ -197,13 +198,13 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
           keepAnswer(run.items[i]!, given ?? { answer: null, certainty: 1 }, 'test');
         });
       setRun({ phase: 'done' });
-      giveStageBack(store);
+      giveBack();
       commands.go('quiz', 'results');
     },
     /** Leaves the run without results. */
     leave(): void {
       set({ run: null });
-      giveStageBack(store);
+      giveBack();
       commands.go('quiz');
     },
     /** A question inside a lesson. */
@@ -217,6 +218,6 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
       commands.go('quiz', 'paper', String(seed));
     },
     setStage: stageOf,
-    leaveStage: (): void => giveStageBack(store),
+    leaveStage: giveBack,
   };
 }

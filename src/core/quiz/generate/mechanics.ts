@@ -277,8 +277,9 @@ export const rangeOnSlope: Generator = ({ machine }, seed) => {
 export const linearLoad: Generator = (_subject, seed) => {
   const generator = 'linear-load';
   const random = randomOf(generator, seed);
-  const mass_kg = 250 * (8 + random.index(33));
   const width_m = oneOf([1.2, 1.5, 1.68, 2.0, 2.13], random);
+  // 1.5 to 3.5 tonnes a metre, as soil rollers have it.
+  const mass_kg = 100 * Math.round(width_m * (15 + random.index(21)));
   const load = (mass_kg * STANDARD_GRAVITY) / width_m;
   return {
     ...frameOf({ generator, seed, difficulty: 2, source: 'common practice', place: 'studies/compaction' }),

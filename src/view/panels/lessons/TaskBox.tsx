@@ -5,6 +5,10 @@ import { type Item, partsNamed } from '../../../core/quiz';
 import { createLessonCommands, createQuizCommands, selectValues } from '../../../store';
 import { useApp, useCommands, usePlaceCommands, useSpeech } from '../../bind';
 import { Segmented } from '../common/Segmented';
+import { ExciterControls } from '../exciter/ExciterControls';
+import { ExciterTable } from '../exciter/ExciterTable';
+import { useExciterStudy } from '../exciter/use-exciter-study';
+import '../exciter/exciter.css';
 import { AskItem } from '../learn/AskItem';
 import { Rich } from '../learn/Said';
 import { TypedNumber } from '../learn/NumberField';
@@ -43,7 +47,7 @@ export function TaskBox({ topic, step, wasDone, item }: Props) {
       {step.taskText !== null && <Rich rich={step.taskText} />}
       {task.type === 'find' && !done && <FindList task={task} />}
       {task.type === 'take-off' && !done && <OpenTeardown />}
-      {task.type === 'set' && task.setting === 'exciter.direction' && <DirectionSwitch />}
+      {touchesExciter(task) && <ExciterHere controls={task.type === 'set'} />}
       {task.type === 'measure' && !done && <Measure task={task} onRight={() => setMeasured(true)} />}
       {task.type === 'predict' && item !== null && (
         <AskItem
@@ -116,17 +120,29 @@ function OpenTeardown() {
   );
 }
 
-function DirectionSwitch() {
+const touchesExciter = (task: TaskEntry): boolean =>
+  (task.type === 'set' && task.setting.startsWith('exciter.')) ||
+  (task.type === 'measure' && /^(study|now)\.exciter\./.test(task.value));
+
+/** The exciter's numbers, and what can be set on it, beside the text that asks about them. */
+function ExciterHere({ controls }: { readonly controls: boolean }) {
   const { t } = useSpeech();
   const commands = useCommands();
   const direction = useApp((s) => s.exciter.direction);
+  const study = useExciterStudy();
+  if (study === null) return <p className="faint">{t('exciter.none')}</p>;
   return (
-    <Segmented
-      legend={t('lessons.exciter-direction')}
-      value={direction}
-      choices={(['high', 'low'] as const).map((value) => ({ value, label: value.toUpperCase() }))}
-      onChange={(value) => commands.setExciter({ direction: value })}
-    />
+    <div className="lesson-exciter">
+      <Segmented
+        fill
+        legend={t('lessons.exciter-direction')}
+        value={direction}
+        choices={(['high', 'low'] as const).map((value) => ({ value, label: t(`exciter.${value}`) }))}
+        onChange={(value) => commands.setExciter({ direction: value })}
+      />
+      <ExciterTable study={study} direction={direction} />
+      {controls && <ExciterControls study={study} />}
+    </div>
   );
 }
 

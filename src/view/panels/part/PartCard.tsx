@@ -1,5 +1,5 @@
 /** The card of the selected part: what it is and does, what it touches, what it weighs, how it fails. */
-import { useMemo } from 'react';
+import { lazy, Suspense, useMemo } from 'react';
 import { findPart, kindOf, partsOfRef } from '../../../core/machine';
 import { useApp, useCommands, useSpeech } from '../../bind';
 import { Icon } from '../common/icons';
@@ -9,6 +9,9 @@ import { Visibility } from '../common/Visibility';
 import { FastenerFacts } from './FastenerFacts';
 import { partFacts } from './facts';
 import './part.css';
+
+// Words of the glossary come when a card is read; most visits never ask.
+const PartTerms = lazy(() => import('../lessons/PartTerms'));
 
 export function PartCard() {
   const speech = useSpeech();
@@ -181,6 +184,9 @@ export function PartCard() {
           </ul>
         </section>
       )}
+      <Suspense fallback={null}>
+        <PartTerms partId={part.id} />
+      </Suspense>
     </article>
   );
 }

@@ -1,0 +1,112 @@
+/** Lessons and quiz in the built app: the whole course walked, every item kind answered by keys, the review list. */
+import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, it } from 'vitest';
+import type { CourseOutline } from '../../src/core/lessons';
+import { openApp } from './app';
+
+const course = async (): Promise<CourseOutline> =>
+  (await (await fetch(new URL('baked/lessons/en/course.json', inject('appUrl')))).json()) as CourseOutline;
+const bank = readFileSync(
+  join(resolve(import.meta.dirname, '../..'), 'lessons/two-directions/bank.yaml'),
+  'utf8',
+);
+
+/** Answers whatever is asked, right or not, with the keyboard alone. */
+async function answerByKeys(page: Page): Promise<string> {
+  const form = page.locator('form.ask');
+  const kind = (await form.getAttribute('data-kind'))!;
+  const press = async (name: string): Promise<void> => {
+    await form.locator(name).first().focus();
+    await page.keyboard.press('Space');
+  };
+  if (kind === 'number') {
+    await form.locator('input[type=text]').focus();
+    await page.keyboard.type('250');
+  } else if (kind === 'match') {
+    for (const select of await form.locator('select').all()) {
+      await select.focus();
+      await page.keyboard.press('ArrowDown');
+    }
+  } else if (kind === 'order') await press('.order-buttons button:not(:disabled)');
+  else await press('.answer-list input');
+  await form.locator('.segmented input').first().focus();
+  await page.keyboard.press('Space');
+  await form.locator('button[type=submit]').focus();
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('.ask-told');
+  return kind;
+}
+
+describe('lessons', () => {
+  it('walks every lesson from first to last step, each at its own address', async () => {
+    const app = await openApp({ path: '#/lessons' });
+    for (const lesson of (await course()).lessons) {
+      await app.page.goto(`${inject('appUrl')}?tier=low#/lessons/${lesson.id}/${lesson.steps[0]!.id}`);
+      for (const [i, step] of lesson.steps.entries()) {
+        await app.page.waitForSelector(`.lesson[data-step="${step.id}"]`);
+        expect(new URL(app.page.url()).hash).toBe(`#/lessons/${lesson.id}/${step.id}`);
+        // A value that the model does not give would show as a dash.
+        for (const value of await app.page.locator('.lesson .said-value').allTextContents())
+          expect(value, `${lesson.id}/${step.id}`).not.toBe('–');
+        await app.page.locator('.lesson-nav .act').click();
+        if (i === lesson.steps.length - 1) await app.page.waitForSelector('.course-list');
+      }
+    }
+    await app.close();
+  });
+
+  it('asks every kind by keys and puts the wrong ones on tomorrow’s list, which outlives a reload', async () => {
+    const app = await openApp({ path: '#/quiz' });
+    const { page } = app;
+    await page.locator('.quiz-topics summary').click();
+    await page.locator('.quiz-topics label', { hasText: 'Two directions' }).click();
+    await page.locator('label', { hasText: 'Bank' }).click();
+    await page.locator('.quiz-home .button.act').click();
+    const kinds = new Set<string>();
+    for (let left = true; left;) {
+      kinds.add(await answerByKeys(page));
+      const next = page.locator('.quiz-nav .act');
+      left = (await next.textContent())!.startsWith('Next');
+      const before = await page.locator('form.ask').getAttribute('data-item');
+      await next.click();
+      if (left)
+        await page.waitForFunction(
+          (id) => document.querySelector('form.ask')?.getAttribute('data-item') !== id,
+          before,
+        );
+    }
+    await page.waitForSelector('.quiz-results');
+    expect([...kinds].sort()).toEqual([...new Set(bank.match(/(?<=kind: )[a-z-]+/g))].sort());
+    await page.locator('.quiz-results .button.act').click();
+    const planned = async (): Promise<number> =>
+      (await page.locator('.review-plan td').allTextContents()).reduce((sum, cell) => sum + Number(cell), 0);
+    await page.waitForSelector('.review-plan');
+    const before = await planned();
+    expect(before).toBeGreaterThanOrEqual(kinds.size);
+    await page.reload();
+    await page.waitForSelector('.review-plan');
+    expect(await planned()).toBe(before);
+    await app.close();
+  });
+
+  it('takes a part picked on the stage as an answer', async () => {
+    const app = await openApp({ path: '#/lessons/two-directions/inside-the-drum' });
+    await app.page.waitForSelector('.lesson-task');
+    expect(await app.page.locator('.task-done').count()).toBe(0);
+    // The exciter stands in the middle of the cut view.
+    const box = (await app.page.locator('.stage-canvas canvas').boundingBox())!;
+    for (const [x, y] of [
+      [0.55, 0.42],
+      [0.5, 0.5],
+      [0.6, 0.4],
+      [0.45, 0.55],
+    ] as const) {
+      await app.page.mouse.click(box.x + x * box.width, box.y + y * box.height);
+      if ((await app.page.locator('.task-done').count()) > 0) break;
+    }
+    await app.page.waitForSelector('.task-done');
+    await app.close();
+  });
+});
