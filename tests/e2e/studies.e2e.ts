@@ -1,24 +1,16 @@
 /** Every study in the built app: it opens, one input changes it, its number is the command line's, its plot a file. */
-import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { CALCULATIONS } from '../../src/edge/cli/registry';
+import { runCalc } from '../../src/edge/cli/run-calc';
 import { type App, atRest, openApp } from './app';
 
-const root = resolve(import.meta.dirname, '../..');
-
-function calc(name: string, input: object): Record<string, unknown> {
-  return JSON.parse(
-    execFileSync(
-      process.execPath,
-      [join(root, 'node_modules/tsx/dist/cli.mjs'), join(root, 'src/edge/cli/calc.ts'), name],
-      {
-        input: JSON.stringify({ model: 'alder-one', ...input }),
-        encoding: 'utf8',
-      },
-    ),
-  ) as Record<string, unknown>;
+/** The command line's answer, without a process of its own: the machine is loaded once. */
+async function calc(name: string, input: object): Promise<Record<string, unknown>> {
+  const typed = JSON.stringify({ model: 'alder-one', ...input });
+  const printed = await runCalc(CALCULATIONS, [name], () => Promise.resolve(typed));
+  expect(printed.stderr).toBe('');
+  return JSON.parse(printed.stdout) as Record<string, unknown>;
 }
 
 let app: App;
@@ -29,9 +21,8 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
-async function open(name: string, study: string): Promise<void> {
-  await page.evaluate((hash) => (location.hash = hash), '#/studies');
-  await page.getByRole('button', { name }).first().click();
+async function open(study: string): Promise<void> {
+  await page.evaluate((hash) => (location.hash = hash), `#/studies/${study}`);
   await page.waitForSelector(`[data-study="${study}"]`);
 }
 
@@ -58,15 +49,23 @@ async function saved(): Promise<string[]> {
       .first()
       .click(),
   ]);
-  return readFileSync(await download.path(), 'utf8').split('\r\n');
+  // the browser runs in another process: the file comes as a stream
+  const chunks: Buffer[] = [];
+  for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+  return Buffer.concat(chunks).toString('utf8').split('\r\n');
 }
 
 describe('studies', () => {
   it('vibration: loose fill, 26 Hz', async () => {
-    await open('Vibration', 'vibration');
+    // the first from the list, the others by their address
+    await page
+      .locator('.study-list')
+      .getByRole('button', { name: /^Vibration/ })
+      .click();
+    await page.waitForSelector('[data-study="vibration"]');
     await page.getByRole('combobox', { name: 'Ground' }).selectOption('loose');
     await fill(/^Frequency/, 26);
-    const said = calc('vibration-study', {
+    const said = await calc('vibration-study', {
       direction: 'high',
       frequency_Hz: 26,
       soil_stiffness_N_m: 15e6,
@@ -80,9 +79,9 @@ describe('studies', () => {
   });
 
   it('isolation: one missing, sides on the stage', async () => {
-    await open('Isolation', 'isolation');
+    await open('isolation');
     await page.getByRole('combobox', { name: 'Right isolator 1' }).selectOption('missing');
-    const said = calc('isolation-study', { direction: 'high', missing: ['isolator-right-1'] });
+    const said = await calc('isolation-study', { direction: 'high', missing: ['isolator-right-1'] });
     await shows('sag-right', (said['ends'] as { sag_m: number }[])[1]!.sag_m);
     const before = await page.evaluate(() => window.__drumbench!.stats!.frames);
     await page.getByRole('button', { name: 'Show the sides on the stage' }).click();
@@ -91,9 +90,9 @@ describe('studies', () => {
   });
 
   it('two-speed traction: 18 % grade, and the circuit', async () => {
-    await open('Two-speed traction', 'two-speed');
+    await open('two-speed');
     await fill(/^Grade/, 18);
-    const said = calc('traction-study', {
+    const said = await calc('traction-study', {
       grade_percent: 18,
       drum_adhesion: 0.25,
       axle_adhesion: 0.45,
@@ -109,22 +108,28 @@ describe('studies', () => {
   });
 
   it('compaction: 3 km/h', async () => {
-    await open('Compaction', 'compaction');
+    await open('compaction');
     await fill(/^Speed/, 3);
-    await shows('spacing', calc('compaction-study', { direction: 'high', speed_m_s: 3 / 3.6 })['spacing_m']);
+    await shows(
+      'spacing',
+      (await calc('compaction-study', { direction: 'high', speed_m_s: 3 / 3.6 }))['spacing_m'],
+    );
     expect((await saved())[0]).toMatch(/^depth_m,line_static_Pa/);
   });
 
   it('ballast: half full', async () => {
-    await open('Ballast in the drum', 'ballast');
+    await open('ballast');
     await fill(/^Filled/, 50);
-    await shows('added', calc('ballast-study', { fill_share: 0.5, salt_mass_percent: 20 })['total_kg']);
+    await shows(
+      'added',
+      (await calc('ballast-study', { fill_share: 0.5, salt_mass_percent: 20 }))['total_kg'],
+    );
     expect((await saved())[0]).toBe('fill_share,linear_load,amplitude');
   });
 
   it('identify: the joint bends on the stage', async () => {
-    await open('Identify the machine', 'identify');
-    await shows('turn-radius', calc('identify', {})['turning_outside_m']);
+    await open('identify');
+    await shows('turn-radius', (await calc('identify', {}))['turning_outside_m']);
     await page.getByRole('button', { name: 'Show the joint on the stage' }).click();
     await atRest(page);
     const before = await page.evaluate(() => window.__drumbench!.stats!.frames);

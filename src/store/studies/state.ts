@@ -1,12 +1,12 @@
 /** Slow state of the studies: what a person has set in each, and what the stage shows of the open one. */
-import type { SpinDirection } from '../state';
+import type { Direction } from '../../core/mechanics';
 
 export const STUDIES = ['vibration', 'isolation', 'two-speed', 'compaction', 'ballast', 'identify'] as const;
 export type StudyName = (typeof STUDIES)[number];
 
 /** Null everywhere below is the machine's own value. */
 export interface VibrationSettings {
-  readonly direction: SpinDirection;
+  readonly direction: Direction;
   readonly frequency_Hz: number | null;
   readonly soil_stiffness_N_m: number;
   readonly soil_damping_Ns_m: number;
@@ -16,7 +16,7 @@ export interface VibrationSettings {
 export type IsolatorCondition = 'sound' | 'cracked' | 'missing';
 
 export interface IsolationSettings {
-  readonly direction: SpinDirection;
+  readonly direction: Direction;
   readonly hardness_left_IRHD: number | null;
   readonly hardness_right_IRHD: number | null;
   /** By part id; what is not named is sound. */
@@ -39,7 +39,7 @@ export interface TwoSpeedSettings {
 }
 
 export interface CompactionSettings {
-  readonly direction: SpinDirection;
+  readonly direction: Direction;
   readonly speed_m_s: number;
   readonly soil_modulus_Pa: number;
   readonly soil_density_kg_m3: number;
