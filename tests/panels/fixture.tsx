@@ -11,7 +11,9 @@ import {
   type Commands,
   createAppStore,
   createCommands,
+  type CoursePort,
   type Ports,
+  type RecordPort,
 } from '../../src/store';
 import { BindProvider, loadLanguage } from '../../src/view/bind';
 import { smallMachine } from '../machine/small-machine';
@@ -34,6 +36,32 @@ export async function smallDocument(): Promise<MachineDocument> {
   return prepared.value;
 }
 
+/** Records that live as long as a test. */
+export function memoryRecords(): RecordPort {
+  const kept = new Map<string, { collection: string; key: string; text: string }>();
+  const at = (collection: string, key: string): string => JSON.stringify([collection, key]);
+  return {
+    lasting: () => Promise.resolve(true),
+    read: (collection, key) => Promise.resolve(kept.get(at(collection, key))?.text ?? null),
+    write: (collection, key, text) => {
+      kept.set(at(collection, key), { collection, key, text });
+      return Promise.resolve(true);
+    },
+    remove: (collection, key) => {
+      kept.delete(at(collection, key));
+      return Promise.resolve();
+    },
+    list: (collection) => Promise.resolve([...kept.values()].filter((record) => record.collection === collection)),
+  };
+}
+
+/** No lessons to be had. */
+export const noCourse: CoursePort = {
+  loadCourse: () => Promise.reject(new Error('not in this test')),
+  loadTopic: () => Promise.reject(new Error('not in this test')),
+  loadGlossary: () => Promise.reject(new Error('not in this test')),
+};
+
 export interface Rendered extends RenderResult {
   readonly store: AppStore;
   readonly commands: Commands;
@@ -48,7 +76,7 @@ export async function show(
   cleanup();
   await loadLanguage('en');
   const store = createAppStore(state);
-  const commands = createCommands(store, {
+  const all = {
     loadShipped: () => Promise.reject(new Error('not in this test')),
     importFiles: () =>
       Promise.resolve(
@@ -62,11 +90,14 @@ export async function show(
           },
         ]),
       ),
+    course: noCourse,
+    records: memoryRecords(),
     keep: { read: () => null, write: () => true },
     ...ports,
-  } as Ports);
+  } as Ports;
+  const commands = createCommands(store, all);
   const rendered = render(
-    <BindProvider store={store} commands={commands}>
+    <BindProvider store={store} commands={commands} ports={all}>
       {node}
     </BindProvider>,
   );

@@ -14,7 +14,7 @@ import {
   showShot,
   verdict,
 } from '../../src/store';
-import { memoryRecords } from '../panels/fixture';
+import { memoryRecords, noCourse } from '../panels/fixture';
 import { due, exciterDocument, fakeWorker, stillTake } from './fixture';
 
 let document: MachineDocument;
@@ -38,6 +38,7 @@ async function bench() {
     keep: { read: () => null, write: () => true },
     graph: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
     loadFaults: () => Promise.resolve(null),
+    course: noCourse,
     records: memoryRecords(),
     shot: worker.port,
   } satisfies Ports;

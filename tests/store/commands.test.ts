@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createAppStore, createCommands, DEFAULT_SETTINGS, type Ports, transient } from '../../src/store';
-import { memoryRecords } from '../panels/fixture';
+import { memoryRecords, noCourse } from '../panels/fixture';
 
 function bench(kept: string | null = null) {
   const written: Record<string, string> = {};
@@ -17,11 +17,7 @@ function bench(kept: string | null = null) {
     },
     graph: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
     loadFaults: () => Promise.resolve(null),
-    course: {
-      loadCourse: () => Promise.reject(new Error('not in this test')),
-      loadTopic: () => Promise.reject(new Error('not in this test')),
-      loadGlossary: () => Promise.reject(new Error('not in this test')),
-    },
+    course: noCourse,
     records: memoryRecords(),
     keep: {
       read: () => kept,
