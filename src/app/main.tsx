@@ -3,7 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { BindProvider, loadLanguage } from '../view/bind';
 import '../view/theme';
 import { Shell } from './shell';
-import { commands, store } from './wire';
+import { commands, ports, store } from './wire';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('app/main: element #root, got none');
@@ -12,7 +12,7 @@ if (root === null) throw new Error('app/main: element #root, got none');
 void commands.start();
 await loadLanguage(store.getState().settings.language);
 createRoot(root).render(
-  <BindProvider store={store} commands={commands}>
+  <BindProvider store={store} commands={commands} ports={ports}>
     <Shell />
   </BindProvider>,
 );

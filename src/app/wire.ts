@@ -1,15 +1,19 @@
 /** Hands the ports of the world to the store's commands. */
-import { loadRecordings, loadShipped } from '../edge/content';
-import { keep } from '../edge/storage';
+import { loadCourse, loadFaults, loadGlossary, loadRecordings, loadShipped, loadTopic } from '../edge/content';
+import { keep, records } from '../edge/storage';
 import { importFiles, runShot } from '../edge/worker';
 import { graph } from './graph';
-import { appStore, createCommands } from '../store';
+import { appStore, createCommands, type Ports } from '../store';
 
 export const store = appStore;
-export const commands = createCommands(appStore, {
+export const ports: Ports = {
   loadShipped,
   importFiles,
   shot: { loadRecordings, run: runShot },
   graph,
+  loadFaults,
+  course: { loadCourse, loadTopic, loadGlossary },
+  records,
   keep,
-});
+};
+export const commands = createCommands(appStore, ports);

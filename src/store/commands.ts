@@ -1,5 +1,6 @@
 /** Commands: the only writers of the store. Panels and the stage call these with ids and numbers. */
 import { transient, requestFrame } from './transient';
+import { type Place, type Route, sameRoute } from './places';
 import type { Ports } from './ports';
 import {
   type AppState,
@@ -186,6 +187,13 @@ export function createCommands(store: AppStore, ports: Ports) {
     },
     setPlaying(playing: boolean, reverse = false): void {
       set({ teardown: { ...get().teardown, open: true, playing, reverse }, explode: 0 });
+    },
+    /** Goes to a place, and to what is open within it. */
+    go(place: Place, ...path: readonly string[]): void {
+      this.setRoute({ place, path });
+    },
+    setRoute(route: Route): void {
+      if (!sameRoute(route, get().route)) set({ route, sheet: 'none' });
     },
     openPanel: (panel: PanelName): void => set({ panel }),
     openSheet: (sheet: AppState['sheet']): void => set({ sheet }),

@@ -1,7 +1,9 @@
 /** What the store asks of the world; app/wire hands over the implementations. */
 import type { BlockingGraph } from '../core/assembly';
 import type { MachineDocument } from '../core/document';
+import type { FaultBook } from '../core/faults';
 import type { Result } from '../core/kernel';
+import type { CourseOutline, Glossary, Topic } from '../core/lessons';
 import type { Direction, ShotParameters } from '../core/shot';
 import type { ShotTake } from './shot';
 
@@ -14,6 +16,24 @@ export interface ShotPort {
     parameters: ShotParameters,
     onProgress: (share: number, left_s: number | null) => void,
   ): { readonly result: Promise<Result<ShotTake> | null>; cancel(): void };
+}
+
+/** What a person's work leaves behind, as JSON texts by collection and key. */
+export interface RecordPort {
+  /** False in private mode: then records live for this visit only. */
+  lasting(): Promise<boolean>;
+  read(collection: string, key: string): Promise<string | null>;
+  /** False when the browser refused (storage full); the text then lives for this visit. */
+  write(collection: string, key: string, text: string): Promise<boolean>;
+  remove(collection: string, key: string): Promise<void>;
+  list(collection: string): Promise<readonly { readonly key: string; readonly text: string }[]>;
+}
+
+/** Lessons, question banks and glossary, in a language or else in English. */
+export interface CoursePort {
+  loadCourse(language: string): Promise<CourseOutline>;
+  loadTopic(language: string, topic: string): Promise<Topic>;
+  loadGlossary(language: string): Promise<Glossary>;
 }
 
 export interface Ports {
@@ -30,6 +50,10 @@ export interface Ports {
     document: MachineDocument,
     onProgress: (share: number) => void,
   ): { readonly result: Promise<Result<BlockingGraph> | null>; cancel(): void };
+  /** The fault book that ships with a machine; null where none does. */
+  loadFaults(machineId: string): Promise<FaultBook | null>;
+  readonly records: RecordPort;
+  readonly course: CoursePort;
   /** Small settings that survive a reload; may refuse (private mode), then nothing is kept. */
   readonly keep: { read(key: string): string | null; write(key: string, value: string): boolean };
 }

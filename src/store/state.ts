@@ -1,7 +1,11 @@
 /** The state of the app: slow values only (what a person chose, what is open). Fast values live in transient.ts. */
 import type { MachineDocument } from '../core/document';
 import type { Fault, UnitSystem } from '../core/kernel';
+import { BENCH, type Route } from './places';
+import { type FaultsState, INITIAL_FAULTS } from './faults/state';
 import { type GraphState, INITIAL_GRAPH } from './graph/state';
+import { INITIAL_LESSONS, type LessonsState } from './lessons/state';
+import { INITIAL_QUIZ, type QuizState } from './quiz/state';
 import { INITIAL_SHOT, type ShotState } from './shot';
 import { INITIAL_STUDIES, type StudiesState } from './studies/state';
 
@@ -83,7 +87,12 @@ export interface AppState {
   };
   readonly shot: ShotState;
   readonly studies: StudiesState;
+  readonly faults: FaultsState;
   readonly graph: GraphState;
+  readonly lessons: LessonsState;
+  readonly quiz: QuizState;
+  /** What the person has come to do, and what is open within it. */
+  readonly route: Route;
   readonly panel: PanelName;
   readonly search: string;
   /** Phone and tablet: which sheet is up. */
@@ -135,7 +144,11 @@ export const INITIAL_STATE: AppState = {
   teardown: { open: false, step: -1, playing: false, reverse: false },
   shot: INITIAL_SHOT,
   studies: INITIAL_STUDIES,
+  faults: INITIAL_FAULTS,
   graph: INITIAL_GRAPH,
+  lessons: INITIAL_LESSONS,
+  quiz: INITIAL_QUIZ,
+  route: BENCH,
   panel: 'exciter',
   search: '',
   sheet: 'none',

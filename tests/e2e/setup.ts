@@ -14,12 +14,14 @@ declare module 'vitest' {
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const executablePath = findBrowser();
   if (executablePath === null) throw new Error('No Chromium found: install one or set CHROME_PATH.');
-  const { server, url } = await serveFolder('dist');
+  // A server that already runs (npm run dev) may stand in for the built app while a test is written.
+  const running = process.env['DRUMBENCH_URL'];
+  const { server, url } = running === undefined ? await serveFolder('dist') : { server: null, url: running };
   const browser = await chromium.launchServer({ executablePath, args: BROWSER_FLAGS, headless: true });
   project.provide('appUrl', url);
   project.provide('browserEndpoint', browser.wsEndpoint());
   return async () => {
     await browser.close();
-    server.close();
+    server?.close();
   };
 }

@@ -1,1 +1,2 @@
 export * from './keep';
+export * from './records';
