@@ -1,11 +1,13 @@
 /** What the page itself shows of the state: theme, glove and motion marks, language, title; and the Escape key. */
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
+import { addressOf, BENCH, parseAddress, sameRoute } from '../store';
 import { useApp, useCommands, useSpeech } from '../view/bind';
 
 export function useAppearance(): void {
   const { t } = useSpeech();
   const settings = useApp((s) => s.settings);
   const machine = useApp((s) => s.document?.machine.name);
+  const place = useApp((s) => s.route.place);
   useEffect(() => {
     const page = document.documentElement;
     page.lang = settings.language;
@@ -16,8 +18,39 @@ export function useAppearance(): void {
     document.querySelector('meta[name="theme-color"]')?.setAttribute('content', ground);
   }, [settings]);
   useEffect(() => {
-    document.title = machine === undefined ? t('app.name') : `${machine} – ${t('app.name')}`;
-  }, [machine, t]);
+    const names = [place === 'bench' ? undefined : t(`places.${place}`), machine, t('app.name')];
+    document.title = names.filter((name) => name !== undefined).join(' – ');
+  }, [place, machine, t]);
+}
+
+/** Keeps the page's address and the route alike: the browser's back button, links and bookmarks work. */
+export function useAddress(): void {
+  const commands = useCommands();
+  const route = useApp((s) => s.route);
+  const first = useRef(true);
+  useEffect(() => {
+    const read = (): void => {
+      const { hash } = window.location;
+      const named = hash === '' ? BENCH : parseAddress(hash);
+      if (named !== null) commands.setRoute(named);
+    };
+    read();
+    window.addEventListener('hashchange', read);
+    window.addEventListener('popstate', read);
+    return () => {
+      window.removeEventListener('hashchange', read);
+      window.removeEventListener('popstate', read);
+    };
+  }, [commands]);
+  useEffect(() => {
+    // What the page was opened with is read above, not written over.
+    if (first.current) {
+      first.current = false;
+      return;
+    }
+    const named = parseAddress(window.location.hash) ?? BENCH;
+    if (!sameRoute(named, route)) window.history.pushState(null, '', addressOf(route));
+  }, [route]);
 }
 
 /** Escape closes the innermost thing that is open. */

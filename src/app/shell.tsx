@@ -1,18 +1,20 @@
-/** The page: bar, parts list, stage, panel, teardown strip, arranged for desktop, tablet or phone. */
+/** The page: bar, parts list, stage, panel or place, teardown strip, arranged for desktop, tablet or phone. */
 import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { useApp, useCommands, useSpeech } from '../view/bind';
 import {
   Announcer,
+  Boundary,
   type Layout,
   LoadingNotice,
   PartsList,
   PhoneSheet,
+  PlaceContent,
+  placeWidth,
   preloadPanels,
   type SheetHeight,
   SheetFrame,
   ShotClock,
   SidePanel,
-  StageFault,
   StageFoot,
   StageTools,
   TeardownStrip,
@@ -20,7 +22,7 @@ import {
   useFileDrop,
   useLayout,
 } from '../view/panels';
-import { useAppearance, useEscape } from './page';
+import { useAddress, useAppearance, useEscape } from './page';
 import './shell.css';
 
 // The stage brings three with it: a chunk of its own, so that the first paint need not wait.
@@ -36,11 +38,11 @@ function StageColumn({ layout }: { readonly layout: Layout }) {
         <SheetFrame />
         <div className="stage-canvas">
           {ready && (
-            <StageFault>
+            <Boundary words="stage-fault">
               <Suspense fallback={<p className="stage-wait">{t('loading.stage')}</p>}>
                 <Stage />
               </Suspense>
-            </StageFault>
+            </Boundary>
           )}
         </div>
         <LoadingNotice />
@@ -83,26 +85,71 @@ function Side(props: { readonly side: 'parts' | 'panel'; readonly layout: Layout
   );
 }
 
+/** The open place beside the stage; part, exciter, machine and settings come over it and go again. */
+function PlaceSide({ layout }: { readonly layout: Layout }) {
+  const { t } = useSpeech();
+  const commands = useCommands();
+  const place = useApp((s) => s.route.place);
+  const covered = useApp((s) => layout === 'desktop' && s.sheet === 'panel');
+  const name = t(`places.${place}`);
+  return (
+    <aside className="side panel place-side" aria-label={covered ? t('panel.title') : name}>
+      {covered && (
+        <>
+          <button type="button" className="button sheet-close" onClick={() => commands.openSheet('none')}>
+            {t('places.back', { place: name })}
+          </button>
+          <SidePanel />
+        </>
+      )}
+      {/* Stays mounted under a panel, so that nothing begun in it is lost. */}
+      <div className="place-hold" hidden={covered}>
+        <PlaceContent />
+      </div>
+    </aside>
+  );
+}
+
+function Work({ layout }: { readonly layout: Layout }) {
+  const bench = useApp((s) => s.route.place === 'bench');
+  const width = useApp((s) => placeWidth(s.route));
+  const page = !bench && width === 'page';
+  const beside = layout !== 'phone' || page;
+  return (
+    <main className="work">
+      {(bench || layout === 'tablet' || width === 'panel') && !page && <Side side="parts" layout={layout} />}
+      <StageColumn layout={layout} />
+      {!bench && beside && <PlaceSide layout={layout} />}
+      {(bench || layout === 'tablet') && <Side side="panel" layout={layout} />}
+    </main>
+  );
+}
+
 export function Shell() {
   const { t } = useSpeech();
   const layout = useLayout();
   const [height, setHeight] = useState<SheetHeight>('half');
   const dropping = useFileDrop();
+  const bench = useApp((s) => s.route.place === 'bench');
+  const width = useApp((s) => (s.route.place === 'bench' ? undefined : placeWidth(s.route)));
+  const sheet = layout === 'phone' && width !== 'page';
   useAppearance();
+  useAddress();
   useEscape();
   useEffect(preloadPanels, []);
   return (
-    <div className="shell" data-layout={layout} data-sheet={layout === 'phone' ? height : undefined}>
+    <div
+      className="shell"
+      data-layout={layout}
+      data-place-width={width}
+      data-sheet={sheet ? height : undefined}
+    >
       <a className="skip" href="#stage">
         {t('app.skip')}
       </a>
       <TopBar layout={layout} />
-      <main className="work">
-        <Side side="parts" layout={layout} />
-        <StageColumn layout={layout} />
-        <Side side="panel" layout={layout} />
-      </main>
-      {layout === 'phone' ? <PhoneSheet height={height} onHeight={setHeight} /> : <TeardownStrip />}
+      <Work layout={layout} />
+      {sheet ? <PhoneSheet height={height} onHeight={setHeight} /> : bench && <TeardownStrip />}
       {dropping && (
         <div className="drop-veil">
           <p>{t('import.drop-here')}</p>

@@ -1,5 +1,12 @@
 /** Hands the ports of the world to the store's commands. */
-import { loadCourse, loadFaults, loadGlossary, loadRecordings, loadShipped, loadTopic } from '../edge/content';
+import {
+  loadCourse,
+  loadFaults,
+  loadGlossary,
+  loadRecordings,
+  loadShipped,
+  loadTopic,
+} from '../edge/content';
 import { keep, records } from '../edge/storage';
 import { importFiles, runShot } from '../edge/worker';
 import { graph } from './graph';

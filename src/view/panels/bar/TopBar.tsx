@@ -1,23 +1,22 @@
-/** The slim bar on top: name, machine, units, theme, and the ways to the sheets on smaller screens. */
-import type { Theme } from '../../../store';
+/** The slim bar on top: name, machine, the places, units, and the ways to the sheets on smaller screens. */
 import { useApp, useCommands, useSpeech } from '../../bind';
 import { Icon } from '../common/icons';
 import type { Layout } from '../common/layout';
 import { Segmented } from '../common/Segmented';
+import { PlaceNav } from '../places/PlaceNav';
 import { Mark } from './Mark';
 import './bar.css';
-
-const THEMES: readonly Theme[] = ['paper', 'night', 'projector'];
 
 export function TopBar({ layout }: { readonly layout: Layout }) {
   const { t } = useSpeech();
   const commands = useCommands();
   const machine = useApp((s) => s.document?.machine);
   const units = useApp((s) => s.settings.units);
-  const theme = useApp((s) => s.settings.theme);
   const sheet = useApp((s) => s.sheet);
   const panel = useApp((s) => s.panel);
-  const settingsOpen = panel === 'settings' && (layout === 'desktop' || sheet === 'panel');
+  const bench = useApp((s) => s.route.place === 'bench');
+  const asSheet = layout !== 'desktop' || !bench;
+  const settingsOpen = panel === 'settings' && (!asSheet || sheet === 'panel');
   return (
     <header className="top-bar">
       <p className="word-mark">
@@ -30,12 +29,11 @@ export function TopBar({ layout }: { readonly layout: Layout }) {
         ) : (
           <>
             <span>{machine.name}</span>
-            {machine.place !== '' && layout !== 'phone' && (
-              <span className="machine-place faint">{machine.place}</span>
-            )}
+            {machine.place !== '' && <span className="machine-place faint">{machine.place}</span>}
           </>
         )}
       </h1>
+      <PlaceNav folded={layout !== 'desktop'} />
       <div className="top-tools">
         {layout === 'tablet' && (
           <>
@@ -69,15 +67,6 @@ export function TopBar({ layout }: { readonly layout: Layout }) {
           value={units}
           onChange={(next) => commands.change({ units: next })}
         />
-        {layout === 'desktop' && (
-          <Segmented
-            legend={t('settings.theme')}
-            legendHidden
-            choices={THEMES.map((value) => ({ value, label: t(`settings.theme.${value}`) }))}
-            value={theme}
-            onChange={(next) => commands.change({ theme: next })}
-          />
-        )}
         {layout !== 'phone' && (
           <button
             type="button"
@@ -87,7 +76,7 @@ export function TopBar({ layout }: { readonly layout: Layout }) {
             aria-pressed={settingsOpen}
             onClick={() => {
               commands.openPanel(settingsOpen ? 'exciter' : 'settings');
-              if (layout !== 'desktop') commands.openSheet(settingsOpen ? 'none' : 'panel');
+              if (asSheet) commands.openSheet(settingsOpen ? 'none' : 'panel');
             }}
           >
             <Icon name="settings" />

@@ -28,6 +28,7 @@ function useTellings(): void {
   const section = useApp((s) => s.section.on);
   const report = useApp((s) => s.importReport);
   const phase = useApp((s) => s.loading.phase);
+  const place = useApp((s) => s.route.place);
   const machine = document?.machine;
   useChange(selected, () => {
     if (machine === undefined) return;
@@ -64,6 +65,7 @@ function useTellings(): void {
       count: report.faults.length,
     });
   });
+  useChange(place, () => commands.announce('said.place', { place: t(`places.${place}`) }));
   useChange(phase, () => {
     if (phase === 'ready' && machine !== undefined) commands.announce('said.ready', { name: machine.name });
   });

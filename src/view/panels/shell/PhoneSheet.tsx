@@ -1,10 +1,11 @@
-/** The sheet at the foot of a phone: steps, parts and panels, in three heights by drag or by button. */
+/** The sheet at the foot of a phone: steps or the open place, parts and panels, in three heights by drag or by button. */
 import { type PointerEvent, useRef, useState } from 'react';
 import type { AppState } from '../../../store';
 import { useApp, useCommands, useSpeech } from '../../bind';
 import { Icon } from '../common/icons';
 import { partName } from '../common/names';
 import { PartsList } from '../parts/PartsList';
+import { PlaceContent } from '../places/PlaceContent';
 import { TeardownStrip } from '../teardown/TeardownStrip';
 import { PanelContent, PANELS } from './SidePanel';
 
@@ -26,6 +27,7 @@ export function PhoneSheet({ height, onHeight }: Props) {
   const { t } = speech;
   const commands = useCommands();
   const tab = useApp(tabOf);
+  const place = useApp((s) => s.route.place);
   const machine = useApp((s) => s.document?.machine);
   const selected = useApp((s) => s.selectedPart);
   const from = useRef<number | null>(null);
@@ -104,13 +106,17 @@ export function PhoneSheet({ height, onHeight }: Props) {
             aria-current={name === tab ? 'true' : undefined}
             onClick={() => open(name)}
           >
-            {t(`panel.${name}`)}
+            {name === 'steps' && place !== 'bench' ? t(`places.${place}`) : t(`panel.${name}`)}
           </button>
         ))}
       </nav>
       <div className="sheet-body" key={tab}>
         {tab === 'steps' ? (
-          <TeardownStrip tall />
+          place === 'bench' ? (
+            <TeardownStrip tall />
+          ) : (
+            <PlaceContent />
+          )
         ) : tab === 'parts' ? (
           <PartsList />
         ) : (

@@ -1,9 +1,9 @@
 /** The bar above the stage: views, cut, spin, balloons, what else is shown. */
-import { type ReactNode, useEffect, useRef } from 'react';
 import { useApp, useCommands, useSpeech } from '../../bind';
 import type { CameraView } from '../../../store';
 import type { Layout } from '../common/layout';
 import { Icon } from '../common/icons';
+import { Menu } from '../common/Menu';
 import { SpinReadout } from './SpinReadout';
 import './stage-tools.css';
 
@@ -41,40 +41,6 @@ function Views() {
         </button>
       ))}
     </div>
-  );
-}
-
-/** A menu that opens under its button and closes when focus or a press goes elsewhere. */
-function Menu(props: {
-  readonly name: string;
-  readonly side: 'left' | 'right';
-  readonly children: ReactNode;
-}) {
-  const box = useRef<HTMLDetailsElement>(null);
-  useEffect(() => {
-    const leave = (event: Event): void => {
-      const menu = box.current;
-      const target = event.target as Node;
-      // A press on a word of the menu moves the focus to the stage around it: that is no leaving.
-      if (menu === null || !menu.open || menu.contains(target) || target.contains(menu)) return;
-      // After the event: Chromium does not survive a fold in the middle of a change of focus.
-      setTimeout(() => (menu.open = false));
-    };
-    document.addEventListener('pointerdown', leave);
-    document.addEventListener('focusin', leave);
-    return () => {
-      document.removeEventListener('pointerdown', leave);
-      document.removeEventListener('focusin', leave);
-    };
-  }, []);
-  return (
-    <details ref={box} className={`tool-more ${props.side}`}>
-      <summary className="button plain tool">
-        <span>{props.name}</span>
-        <Icon name="down" size={14} />
-      </summary>
-      <div className="tool-menu">{props.children}</div>
-    </details>
   );
 }
 

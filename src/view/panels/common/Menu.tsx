@@ -1,0 +1,45 @@
+/** A menu that opens under its button and closes when focus or a press goes elsewhere. */
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Icon } from './icons';
+
+interface Props {
+  readonly name: string;
+  readonly side: 'left' | 'right';
+  /** Classes of the button. */
+  readonly look?: string;
+  /** Folds when this changes: a choice has been made. */
+  readonly chosen?: string;
+  readonly children: ReactNode;
+}
+
+export function Menu({ name, side, look = 'button plain tool', chosen, children }: Props) {
+  const box = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    if (box.current !== null) box.current.open = false;
+  }, [chosen]);
+  useEffect(() => {
+    const leave = (event: Event): void => {
+      const menu = box.current;
+      const target = event.target as Node;
+      // A press on a word of the menu moves the focus to the stage around it: that is no leaving.
+      if (menu === null || !menu.open || menu.contains(target) || target.contains(menu)) return;
+      // After the event: Chromium does not survive a fold in the middle of a change of focus.
+      setTimeout(() => (menu.open = false));
+    };
+    document.addEventListener('pointerdown', leave);
+    document.addEventListener('focusin', leave);
+    return () => {
+      document.removeEventListener('pointerdown', leave);
+      document.removeEventListener('focusin', leave);
+    };
+  }, []);
+  return (
+    <details ref={box} className={`tool-more ${side}`}>
+      <summary className={look}>
+        <span>{name}</span>
+        <Icon name="down" size={14} />
+      </summary>
+      <div className="tool-menu">{children}</div>
+    </details>
+  );
+}

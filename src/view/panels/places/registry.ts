@@ -1,0 +1,30 @@
+/** The places of the app, in the order of the bar. One line makes a place: its content comes as a chunk of its own. */
+import { type ComponentType, lazy, type LazyExoticComponent } from 'react';
+import type { Place, Route } from '../../../store';
+
+/** How much of the page a place takes: a panel beside the stage, a wide one, or the whole page without the stage. */
+export type PlaceWidth = 'panel' | 'wide' | 'page';
+
+interface PlaceEntry {
+  readonly content: LazyExoticComponent<ComponentType>;
+  readonly width?: (path: Route['path']) => PlaceWidth;
+}
+
+export const PLACE_ENTRIES: Readonly<Partial<Record<Place, PlaceEntry>>> = {
+  lessons: { content: lazy(() => import('../lessons/LessonsPlace')) },
+  quiz: {
+    content: lazy(() => import('../quiz/QuizPlace')),
+    width: ([inner]) => (inner === 'paper' ? 'page' : 'panel'),
+  },
+  faults: { content: lazy(() => import('../faults/FaultsPlace')), width: () => 'wide' },
+  studies: {
+    content: lazy(() => import('../studies/StudiesPlace')),
+    width: ([study]) => (study === undefined ? 'panel' : 'wide'),
+  },
+};
+
+/** The places that a person can go to. */
+export const OPEN_PLACES: readonly Place[] = ['bench', ...(Object.keys(PLACE_ENTRIES) as Place[])];
+
+export const placeWidth = ({ place, path }: Route): PlaceWidth =>
+  PLACE_ENTRIES[place]?.width?.(path) ?? 'panel';
