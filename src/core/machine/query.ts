@@ -60,6 +60,12 @@ export const kindOf = (machine: Machine, part: Part): Kind =>
 export const partsOfRef = (machine: Machine, ref: string): readonly string[] =>
   indexOf(machine).refs.get(ref) ?? [];
 
+/** Kind of the first part that a word names; null when it names none. */
+export function kindNamed(machine: Machine, ref: string): Kind | null {
+  const part = findPart(machine, partsOfRef(machine, ref)[0] ?? '');
+  return part === undefined ? null : (machine.kinds[part.kind] ?? null);
+}
+
 /** Whether a part takes part while these options are on (context parts only when asked for). */
 export function isPresent(
   part: Part,

@@ -2,6 +2,7 @@ export * from './vibrating-mass';
 export * from './lift';
 export * from './overlap';
 export * from './check-model';
+export * from './seats';
 export * from './exciter-basis';
 export * from './exciter';
 export * from './shot-parameters';

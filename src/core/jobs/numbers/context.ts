@@ -2,7 +2,7 @@
 
 import { type Message, message, type Quantity } from '../../kernel';
 import type { Masses, Solids } from '../../assembly';
-import { type Kind, type Machine, partsOfRef } from '../../machine';
+import type { Machine } from '../../machine';
 import { type ExciterStudy, rollerBasis, type RollerBasis } from '../../studies';
 import type { Job } from '../schema';
 import type { FieldValues, SheetNumber } from '../sheet-types';
@@ -43,13 +43,6 @@ export function numberOf(parts: NumberParts): SheetNumber {
     ...(verdict === undefined ? {} : { verdict }),
     notes,
   };
-}
-
-/** Kind of the first part that a word names. */
-export function kindNamed(machine: Machine, id: string): Kind | null {
-  const part = partsOfRef(machine, id)[0];
-  const kind = machine.parts.find((p) => p.id === part)?.kind;
-  return kind === undefined ? null : (machine.kinds[kind] ?? null);
 }
 
 /** A field's number; null while it is empty. */

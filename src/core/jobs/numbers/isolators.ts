@@ -1,10 +1,10 @@
 /** Numbers of isolators: how stiff a set is, how it hangs and what it lets through; matching; shims. */
 import { message, STANDARD_GRAVITY } from '../../kernel';
-import { partsOfRef } from '../../machine';
+import { kindNamed, partsOfRef } from '../../machine';
 import { alignment, rubberMount, setMatch, singleDof } from '../../mechanics';
 import type { NumberSpec } from '../number-specs';
 import type { SheetNumber } from '../sheet-types';
-import { basisOf, kindNamed, numberOf, type NumberContext, valueOf, valuesOf, WAITS } from './context';
+import { basisOf, numberOf, type NumberContext, valueOf, valuesOf, WAITS } from './context';
 
 type SpecOf<N extends NumberSpec['number']> = Extract<NumberSpec, { number: N }>;
 

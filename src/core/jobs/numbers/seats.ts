@@ -1,73 +1,31 @@
 /** Numbers of seats: fits, pressing, heating and cooling, clearance that is left, which ring is tight. */
-import type { Machine, Material, Relation } from '../../machine';
+import { kindNamed, type Machine, type Material } from '../../machine';
 import {
   BEARING_HEATING_C,
   fittedClearance,
   heatingForGrowth,
   interferenceFit,
-  isoFit,
-  ringFit,
   tightRing,
 } from '../../mechanics';
 import { message } from '../../kernel';
+import { type Seat, seatBetween, seatLimits, tightRingSeat, wallOutside_m } from '../../studies';
 import type { NumberSpec } from '../number-specs';
 import type { SheetNumber } from '../sheet-types';
-import { kindNamed, numberOf, type NumberContext } from './context';
+import { numberOf, type NumberContext } from './context';
 
-type Seat = Extract<Relation, { type: 'seat' }>;
 type SpecOf<N extends NumberSpec['number']> = Extract<NumberSpec, { number: N }>;
 
 /** Room to slide a cold ring in, of a workshop (common practice, no source). */
 const ROOM_C = 20;
 const FRICTION = 0.12;
 
-const seatOf = (machine: Machine, inner: string, outer: string): Seat | undefined =>
-  machine.relations.find((r): r is Seat => r.type === 'seat' && r.inner === inner && r.outer === outer);
-
-const isBearing = (machine: Machine, id: string): boolean => {
-  const builder = kindNamed(machine, id)?.params.builder;
-  return builder === 'spherical-roller-bearing' || builder === 'tapered-roller-bearing';
-};
-
-/** Least and greatest clearance of a seat; negative is interference; null where its fit is words only. */
-function limitsOf(
-  machine: Machine,
-  seat: Seat,
-): { range: readonly [number, number]; calculation: string } | null {
-  const size_m = seat.diameter_m;
-  if (size_m === undefined) return null;
-  const pair = /^([A-Z]+\d+)\/([a-z]+\d+)$/.exec(seat.fit);
-  if (pair !== null) {
-    const fit = isoFit({ size_m, hole: pair[1] ?? '', shaft: pair[2] ?? '' });
-    return fit.ok
-      ? { range: [fit.value.clearance_min_m, fit.value.clearance_max_m], calculation: 'iso-fit' }
-      : null;
-  }
-  const ring = isBearing(machine, seat.inner) ? 'outside' : isBearing(machine, seat.outer) ? 'bore' : null;
-  if (ring === null) return null;
-  const fit = ringFit({ ring, size_m, seat: seat.fit });
-  return fit.ok
-    ? { range: [fit.value.clearance_min_m, fit.value.clearance_max_m], calculation: 'ring-fit' }
-    : null;
-}
-
-/** Outside diameter of the wall round a bore: of the longest stretch with that bore. */
-function wallOutside_m(machine: Machine, outer: string, diameter_m: number): number | null {
-  const params = kindNamed(machine, outer)?.params;
-  if (params?.builder !== 'turned') return null;
-  const stretch = params.stations
-    .filter((s) => Math.abs(2 * s.inner_m - diameter_m) < 2e-4)
-    .sort((a, b) => b.to_x_m - b.from_x_m - (a.to_x_m - a.from_x_m))[0];
-  return stretch === undefined ? null : stretch.outer_m + (stretch.outer_end_m ?? stretch.outer_m);
-}
-
 const materialOf = (machine: Machine, id: string): Material | undefined =>
   machine.materials[kindNamed(machine, id)?.material ?? ''];
 
 export function fitNumbers({ machine }: NumberContext, spec: SpecOf<'fit'>): SheetNumber[] {
-  const seat = seatOf(machine, spec.inner, spec.outer);
+  const seat = seatBetween(machine, spec.inner, spec.outer);
   if (seat === undefined) return [];
-  const limits = limitsOf(machine, seat);
+  const limits = seatLimits(machine, seat);
   const params = { inner: spec.inner, outer: spec.outer, fit: seat.fit };
   if (limits === null) {
     return seat.interference_m === undefined
@@ -83,7 +41,7 @@ export function fitNumbers({ machine }: NumberContext, spec: SpecOf<'fit'>): She
           }),
         ];
   }
-  const [least, most] = limits.range;
+  const [least, most] = limits.clearance_m;
   const tight = most <= 0;
   return [
     numberOf({
@@ -97,22 +55,8 @@ export function fitNumbers({ machine }: NumberContext, spec: SpecOf<'fit'>): She
   ];
 }
 
-/** Greatest interference, wall and ring of a tight seat. */
-function tightSeat(machine: Machine, inner: string, outer: string) {
-  const seat = seatOf(machine, inner, outer);
-  const bearing = kindNamed(machine, inner)?.params;
-  const limits = seat === undefined ? null : limitsOf(machine, seat);
-  if (
-    seat?.diameter_m === undefined ||
-    (bearing?.builder !== 'spherical-roller-bearing' && bearing?.builder !== 'tapered-roller-bearing')
-  )
-    return null;
-  const interference_m = limits === null ? (seat.interference_m ?? 0) : Math.max(0, -limits.range[0]);
-  return { diameter_m: seat.diameter_m, interference_m, bearing };
-}
-
 export function pressNumbers({ machine }: NumberContext, spec: SpecOf<'press'>): SheetNumber[] {
-  const seat = tightSeat(machine, spec.inner, spec.outer);
+  const seat = tightRingSeat(machine, spec.inner, spec.outer);
   if (seat === null) return [];
   const outside_m = wallOutside_m(machine, spec.outer, seat.diameter_m);
   const [ring, wall] = [materialOf(machine, spec.inner), materialOf(machine, spec.outer)];
@@ -150,7 +94,7 @@ export function pressNumbers({ machine }: NumberContext, spec: SpecOf<'press'>):
 }
 
 export function heatingNumbers({ machine }: NumberContext, spec: SpecOf<'heating'>): SheetNumber[] {
-  const seat = tightSeat(machine, spec.inner, spec.outer);
+  const seat = tightRingSeat(machine, spec.inner, spec.outer);
   if (seat === null) return [];
   const start_C = spec.start_C ?? ROOM_C;
   const growth_m = seat.interference_m + spec.clearance_m;

@@ -2,9 +2,10 @@
 import { message } from '../../kernel';
 import { endPlay, oilVolume, rigging, type ScraperEnds, scraperGap, traction } from '../../mechanics';
 import { STANDARD_GRAVITY } from '../../kernel';
+import { kindNamed } from '../../machine';
 import type { NumberSpec } from '../number-specs';
 import type { SheetNumber } from '../sheet-types';
-import { kindNamed, numberOf, type NumberContext, valueOf, valuesOf, WAITS } from './context';
+import { numberOf, type NumberContext, valueOf, valuesOf, WAITS } from './context';
 
 type SpecOf<N extends NumberSpec['number']> = Extract<NumberSpec, { number: N }>;
 
