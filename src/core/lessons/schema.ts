@@ -20,6 +20,11 @@ export const SETTINGS = [
   'exciter.fill',
   'exciter.baffle_psi_deg',
   'exciter.baffle_on',
+  'joint.steering_deg',
+  'joint.oscillation_deg',
+  'slope.drum_range',
+  'slope.axle_range',
+  'slope.climbs',
 ] as const;
 export type SettingName = (typeof SETTINGS)[number];
 

@@ -1,5 +1,6 @@
 /** How the stage stands for a step or a question. What is left out is as in the assembled home view. */
 import { z } from 'zod';
+import { GROUNDS } from '../studies';
 
 /** A part, a pattern, a group, a weldment (as relations name them), or a kind. */
 export const refSchema = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*(\/\d\d)?$/);
@@ -15,6 +16,23 @@ export const exciterSettingSchema = z.strictObject({
   fill: share.optional(),
   baffle_psi_deg: z.number().min(-180).max(180).optional(),
   baffle_on: z.boolean().optional(),
+});
+
+const grounds = GROUNDS.map(({ id }) => id);
+const rangeSchema = z.enum(['low', 'high']);
+
+/** The machine bent at its joint; the rear is shown too. */
+export const jointSettingSchema = z.strictObject({
+  steering_deg: z.number().min(-45).max(45).optional(),
+  oscillation_deg: z.number().min(-20).max(20).optional(),
+});
+
+/** The study of two-speed traction, open beside the text; what is left out is as the study opens. */
+export const slopeSettingSchema = z.strictObject({
+  ground: z.enum(grounds).optional(),
+  grade_percent: z.number().min(0).max(60).optional(),
+  drum_range: rangeSchema.optional(),
+  axle_range: rangeSchema.optional(),
 });
 
 export const stageSettingSchema = z.strictObject({
@@ -45,6 +63,10 @@ export const stageSettingSchema = z.strictObject({
   taken_off: refSchema.optional(),
   options: z.record(idSchema, z.boolean()).optional(),
   exciter: exciterSettingSchema.optional(),
+  joint: jointSettingSchema.optional(),
+  /** Parts are marked by their side of the isolators: inside, isolator, outside. */
+  sides: z.boolean().optional(),
+  slope: slopeSettingSchema.optional(),
 });
 
 export type StageSetting = z.infer<typeof stageSettingSchema>;

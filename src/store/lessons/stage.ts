@@ -1,13 +1,16 @@
 /** A step's or question's stage setting put on the stage, and the stage of the bench given back afterwards. */
 import { findUnit, isPresent } from '../../core/machine';
 import { partsNamed, type StageSetting } from '../../core/quiz';
+import { GROUNDS } from '../../core/studies';
 import type { Commands } from '../commands';
 import { type AppState, DEFAULT_EXCITER } from '../state';
 import type { AppStore } from '../store';
+import { INITIAL_STUDIES, type StudiesState } from '../studies/state';
 import { requestFrame, transient } from '../transient';
 
 const KEPT = [
   'exciter',
+  'studies',
   'selectedPart',
   'hiddenParts',
   'ghostedParts',
@@ -53,7 +56,7 @@ export function giveStageBack(store: AppStore, commands: Pick<Commands, 'setExci
 
 /** Sets the stage; what the setting leaves out is as in the assembled home view. Nothing without a machine. */
 export function applyStage(store: AppStore, setting: StageSetting): void {
-  const { document, cameraWish, exciter } = store.getState();
+  const { document, cameraWish, exciter, studies } = store.getState();
   if (document === null) return;
   keepStage(store);
   const { machine, teardown } = document;
@@ -87,7 +90,7 @@ export function applyStage(store: AppStore, setting: StageSetting): void {
     hiddenParts: parts(setting.hide),
     ghostedParts: ghosted,
     isolatedParts: setting.only === undefined ? null : parts(setting.only),
-    showContext: setting.whole_machine ?? false,
+    showContext: (setting.whole_machine ?? false) || setting.joint !== undefined,
     optionsOn,
     balloons: setting.labels ?? false,
     explode,
@@ -103,6 +106,7 @@ export function applyStage(store: AppStore, setting: StageSetting): void {
       bafflePsi_deg: own?.baffle_psi_deg ?? null,
       baffleOn: own?.baffle_on ?? true,
     },
+    studies: studiesOf(setting, studies),
     cameraWish: {
       view: setting.camera?.view ?? 'home',
       partId: framed[0] ?? null,
@@ -110,6 +114,33 @@ export function applyStage(store: AppStore, setting: StageSetting): void {
     },
   });
   requestFrame();
+}
+
+/** Studies with what a setting says of joint, sides and slope; the person's own settings of the others stay. */
+function studiesOf({ joint, sides, slope }: StageSetting, studies: StudiesState): StudiesState {
+  const bent = { steering_deg: joint?.steering_deg ?? 0, oscillation_deg: joint?.oscillation_deg ?? 0 };
+  const ground = GROUNDS.find(({ id }) => id === slope?.ground);
+  const own = INITIAL_STUDIES['two-speed'];
+  return {
+    ...studies,
+    stage: joint !== undefined ? { kind: 'joint', ...bent } : sides === true ? { kind: 'sides' } : null,
+    identify: joint === undefined ? studies.identify : bent,
+    'two-speed':
+      slope === undefined
+        ? studies['two-speed']
+        : {
+            ...own,
+            ...(ground && {
+              ground: ground.id,
+              drum_adhesion: ground.drum,
+              axle_adhesion: ground.tyre,
+              rolling_resistance_N_per_N: ground.rolling_resistance,
+            }),
+            grade_percent: slope.grade_percent ?? own.grade_percent,
+            drum_range: slope.drum_range ?? own.drum_range,
+            axle_range: slope.axle_range ?? own.axle_range,
+          },
+  };
 }
 
 /** Number of the step that takes a unit off for good; -1: none does. */

@@ -103,6 +103,11 @@ export default {
   'lessons.measure-off': 'Not yet: read it again.',
   'lessons.check': 'Check yourself',
   'lessons.predict': 'Say it before you see it',
+  'lessons.slope-given':
+    '{{ground}}, grade {{grade}}. To climb it takes a pull of {{pull}}. The relief valve opens at {{relief}}.',
+  'lessons.slope-needs': 'Pressure that the climb needs',
+  'lessons.slope-drum': 'Pressure at which the drum spins',
+  'lessons.slope-axle': 'Pressure at which the tyres spin',
   'lessons.unknown': 'There is no such lesson.',
   'lessons.at-step': 'Step {{step}} of {{count}}: {{title}}',
   'glossary.title': 'Glossary',

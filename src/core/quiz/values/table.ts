@@ -1,7 +1,8 @@
 /**
  * The named values that texts and questions may use, all computed from the model: `machine.…` and `operation.…` from
  * its file, `part.<kind>.…` and `unit.<id>.…` from its solids, `fastener.<group>.…`, `plan.…`, and `study.<name>.…`
- * under the names that the studies give their results.
+ * under the names that the studies give their results. Seats, lifts, supports and joints are `workshop.ts`, drum and
+ * ground `ground.ts`, common practice `practice.ts`.
  */
 import { STANDARD_GRAVITY } from '../../kernel';
 import { defaultOptions, isPresent } from '../../machine';
@@ -9,15 +10,17 @@ import { bearingLife } from '../../mechanics';
 import {
   exciterStudy,
   type ExciterChoice,
-  GROUNDS,
   identifyStudy,
   isolationStudy,
   rollerBasis,
   SOILS,
-  twoSpeedStudy,
 } from '../../studies';
 import type { Subject } from '../subject';
+import { driveValues } from './drive';
+import { groundValues } from './ground';
+import { practiceValues } from './practice';
 import { flatten, namedNumber, type NamedValue } from './quantity-of';
+import { workshopValues } from './workshop';
 
 export type ValueTable = ReadonlyMap<string, NamedValue>;
 
@@ -39,6 +42,8 @@ export function valuesOf(subject: Subject): ValueTable {
       ...machineValues(subject),
       ...partValues(subject),
       ...planValues(subject),
+      ...workshopValues(subject),
+      ...practiceValues(),
       ...studyValues(subject),
     ]);
     tables.set(subject, table);
@@ -64,6 +69,12 @@ function* machineValues({ machine }: Subject): Generator<readonly [string, Named
     namedNumber('linear_N_m', (drum_axle_mass_kg * STANDARD_GRAVITY) / machine.drumWidth_m),
   ];
   yield* flatten('operation', machine.operation);
+  const { shot_mass_kg, shot_density_kg_m3, ball_diameter_m } = machine.operation;
+  const ball_kg = (shot_density_kg_m3 * Math.PI * ball_diameter_m ** 3) / 6;
+  yield ['operation.ball_count', { si: Math.round(shot_mass_kg / ball_kg), quantity: 'count' }];
+  for (const relation of machine.relations)
+    if (relation.type === 'fluid' && relation.volume_m3 !== undefined)
+      yield [`fluid.${relation.fluid}.volume_m3`, namedNumber('_m3', relation.volume_m3)];
   yield* flatten('isolation', machine.isolation);
   yield* flatten('drive', machine.drive);
   yield* flatten('articulation', machine.articulation);
@@ -105,13 +116,16 @@ function* planValues({ teardown }: Subject): Generator<readonly [string, NamedVa
   let last = 0;
   for (const step of teardown.steps) {
     last += step.time_s;
-    for (const id of step.unitIds) yield [`plan.step_of.${id}`, { si: step.index + 1, quantity: 'count' }];
+    for (const id of step.unitIds) {
+      yield [`plan.step_of.${id}`, { si: step.index + 1, quantity: 'count' }];
+      // The first step that takes it off the machine: what it leaves with is lifted too.
+      if (step.kind === 'remove') yield [`plan.lifted_with.${id}_kg`, { si: step.mass_kg, quantity: 'mass' }];
+    }
   }
   yield ['plan.time_s', { si: last, quantity: 'time' }];
 }
 
-/** What the numbers of a study with a choice of its own stand for in texts; `study.<name>.choice.…` says so too. */
-const SLOPE = { grade_percent: 30, speed_m_s: 1 } as const;
+/** What the exposure of the isolation study is counted for. */
 const HOURS_A_DAY = 8;
 
 function* studyValues(subject: Subject): Generator<readonly [string, NamedValue]> {
@@ -119,11 +133,12 @@ function* studyValues(subject: Subject): Generator<readonly [string, NamedValue]
   const exciter = exciterStudy(machine, solids, masses, OWN_EXCITER, fit);
   yield* exciterValues('study.exciter', exciter);
   yield* lifeValues(machine.operation.bearings, exciter);
-  yield* tractionValues(subject);
+  yield* driveValues(machine);
   const basis = rollerBasis(machine, solids, masses);
   if (basis === null) return;
   yield* flatten('study.roller', basis);
   yield* flatten('study.identify', identifyStudy(machine, basis, false));
+  if (exciter !== null) yield* groundValues(subject, basis, exciter);
   const high = exciter?.high.value;
   if (high === undefined || high === null) return;
   const { stiffness_N_m, damping_Ns_m } = SOILS.find((soil) => soil.id === 'medium')!;
@@ -161,30 +176,6 @@ function* lifeValues(
       if (life.ok && life.value.L10_h !== null)
         yield [`study.bearing-life.${range}.${side}_h`, { si: life.value.L10_h, quantity: 'plain' }];
     }
-  }
-}
-
-/** The four combinations of ranges on a training slope of gravel. */
-function* tractionValues({ machine }: Subject): Generator<readonly [string, NamedValue]> {
-  if (machine.drive === undefined) return;
-  const ground = GROUNDS.find((each) => each.id === 'gravel')!;
-  const study = twoSpeedStudy(machine, {
-    ...SLOPE,
-    drum_adhesion: ground.drum,
-    axle_adhesion: ground.tyre,
-    rolling_resistance_N_per_N: ground.rolling_resistance,
-    relief_Pa: machine.drive.relief_Pa,
-  });
-  if (study === null) return;
-  yield* flatten('study.traction.choice', {
-    ...SLOPE,
-    drum_adhesion: ground.drum,
-    axle_adhesion: ground.tyre,
-  });
-  for (const { traction, drum_range, axle_range, ...rest } of study.combinations) {
-    const name = `study.traction.drum-${drum_range}-axle-${axle_range}`;
-    yield* flatten(name, rest);
-    yield* flatten(name, traction);
   }
 }
 

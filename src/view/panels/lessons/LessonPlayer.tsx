@@ -1,5 +1,5 @@
 /** The lesson player: one step beside the stage, which follows it. Every step has its address. */
-import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useEffect, useRef } from 'react';
 import type { Lesson, LessonStep } from '../../../core/lessons';
 import { createLessonCommands, createQuizCommands } from '../../../store';
 import { useApp, useCommands, usePlaceCommands, useSpeech } from '../../bind';
@@ -13,6 +13,9 @@ import { TaskBox } from './TaskBox';
 import { useGiven } from './use-given';
 import { useReader } from './use-reader';
 import { type OpenTopic, useTopic } from './use-topic';
+
+/** Studies come when a step shows one. */
+const StudyHere = lazy(() => import('./StudyHere'));
 
 interface Props {
   readonly topic: string;
@@ -95,6 +98,11 @@ function Step({
       ))}
       <Rich rich={step.text} />
       <StepTools step={step} />
+      {(step.stage.joint ?? step.stage.slope) !== undefined && (
+        <Suspense fallback={null}>
+          <StudyHere step={step} />
+        </Suspense>
+      )}
       <TaskBox
         topic={topic}
         step={step}

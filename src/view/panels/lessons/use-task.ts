@@ -4,6 +4,7 @@ import type { TaskEntry } from '../../../core/lessons';
 import { partsNamed } from '../../../core/quiz';
 import { type AppState, selectExciterStudy, stepThatTakes } from '../../../store';
 import { useApp } from '../../bind';
+import { selectSlope } from './slope';
 
 type SetTask = Extract<TaskEntry, { type: 'set' }>;
 
@@ -33,6 +34,16 @@ function settingNow(s: AppState, setting: SetTask['setting']): number | boolean 
       return inputs?.fill;
     case 'exciter.baffle_psi_deg':
       return inputs?.bafflePsi_deg;
+    case 'joint.steering_deg':
+      return s.studies.stage?.kind === 'joint' ? s.studies.stage.steering_deg : undefined;
+    case 'joint.oscillation_deg':
+      return s.studies.stage?.kind === 'joint' ? s.studies.stage.oscillation_deg : undefined;
+    case 'slope.drum_range':
+      return s.studies['two-speed'].drum_range;
+    case 'slope.axle_range':
+      return s.studies['two-speed'].axle_range;
+    case 'slope.climbs':
+      return selectSlope(s)?.now.traction.climbs;
   }
 }
 
