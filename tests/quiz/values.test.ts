@@ -59,6 +59,14 @@ describe('named values', () => {
     expect(climbs).toEqual(['high-low']);
   });
 
+  it('of sizes: what must pass through what', () => {
+    // Known from the design basis: the drive plate has radius 515 mm, the left opening 320 mm.
+    expect(si('part.drive-plate.outside_m')).toBeCloseTo(1.03, 9);
+    expect(si('part.side-plate-left.opening_radius_m')).toBeCloseTo(0.32, 9);
+    expect(si('part.exciter-bearing.bore_m')).toBe(0.1);
+    expect(si('part.drum-shell.over_all_m')).toBeCloseTo(machine.drumWidth_m, 9);
+  });
+
   it('of shot and oil', () => {
     const ball_kg = (4 / 3) * Math.PI * (machine.operation.ball_diameter_m / 2) ** 3 * 7850;
     expect(si('operation.ball_count') / (machine.operation.shot_mass_kg / ball_kg)).toBeCloseTo(1, 3);

@@ -17,6 +17,7 @@ import {
 } from '../../studies';
 import type { Subject } from '../subject';
 import { driveValues } from './drive';
+import { sizeValues } from './sizes';
 import { groundValues } from './ground';
 import { practiceValues } from './practice';
 import { flatten, namedNumber, type NamedValue } from './quantity-of';
@@ -40,6 +41,7 @@ export function valuesOf(subject: Subject): ValueTable {
   if (table === undefined) {
     table = new Map([
       ...machineValues(subject),
+      ...sizeValues(subject.machine),
       ...partValues(subject),
       ...planValues(subject),
       ...workshopValues(subject),
