@@ -3,6 +3,8 @@ import {
   loadCourse,
   loadFaults,
   loadGlossary,
+  loadJobPlan,
+  loadJobs,
   loadRecordings,
   loadShipped,
   loadTopic,
@@ -20,6 +22,7 @@ export const ports: Ports = {
   graph,
   loadFaults,
   course: { loadCourse, loadTopic, loadGlossary },
+  jobs: { loadJobs, loadPlan: loadJobPlan },
   records,
   keep,
 };

@@ -14,3 +14,4 @@ export * from './studies';
 export * from './faults';
 export * from './lessons';
 export * from './quiz';
+export * from './jobs';

@@ -2,6 +2,7 @@
 import type { BlockingGraph } from '../core/assembly';
 import type { MachineDocument } from '../core/document';
 import type { FaultBook } from '../core/faults';
+import type { Job, JobPlan } from '../core/jobs';
 import type { Result } from '../core/kernel';
 import type { CourseOutline, Glossary, Topic } from '../core/lessons';
 import type { Direction, ShotParameters } from '../core/shot';
@@ -36,6 +37,13 @@ export interface CoursePort {
   loadGlossary(language: string): Promise<Glossary>;
 }
 
+/** Jobs that ship with a machine, and the proven plan of each. */
+export interface JobPort {
+  /** In the order of their list; empty where none ship with it. */
+  loadJobs(machineId: string): Promise<readonly Job[]>;
+  loadPlan(machineId: string, jobId: string): Promise<JobPlan>;
+}
+
 export interface Ports {
   /** Loads the shipped machine; progress from 0 to 1. */
   loadShipped(onProgress: (share: number) => void): Promise<MachineDocument>;
@@ -54,6 +62,7 @@ export interface Ports {
   loadFaults(machineId: string): Promise<FaultBook | null>;
   readonly records: RecordPort;
   readonly course: CoursePort;
+  readonly jobs: JobPort;
   /** Small settings that survive a reload; may refuse (private mode), then nothing is kept. */
   readonly keep: { read(key: string): string | null; write(key: string, value: string): boolean };
 }

@@ -4,6 +4,7 @@ import type { Fault, UnitSystem } from '../core/kernel';
 import { BENCH, type Route } from './places';
 import { type FaultsState, INITIAL_FAULTS } from './faults/state';
 import { type GraphState, INITIAL_GRAPH } from './graph/state';
+import { INITIAL_JOBS, type JobsState } from './jobs/state';
 import { INITIAL_LESSONS, type LessonsState } from './lessons/state';
 import { INITIAL_QUIZ, type QuizState } from './quiz/state';
 import { INITIAL_SHOT, type ShotState } from './shot';
@@ -91,6 +92,7 @@ export interface AppState {
   readonly graph: GraphState;
   readonly lessons: LessonsState;
   readonly quiz: QuizState;
+  readonly jobs: JobsState;
   /** What the person has come to do, and what is open within it. */
   readonly route: Route;
   readonly panel: PanelName;
@@ -148,6 +150,7 @@ export const INITIAL_STATE: AppState = {
   graph: INITIAL_GRAPH,
   lessons: INITIAL_LESSONS,
   quiz: INITIAL_QUIZ,
+  jobs: INITIAL_JOBS,
   route: BENCH,
   panel: 'exciter',
   search: '',

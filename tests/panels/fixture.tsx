@@ -12,6 +12,7 @@ import {
   createAppStore,
   createCommands,
   type CoursePort,
+  type JobPort,
   type Ports,
   type RecordPort,
 } from '../../src/store';
@@ -51,7 +52,8 @@ export function memoryRecords(): RecordPort {
       kept.delete(at(collection, key));
       return Promise.resolve();
     },
-    list: (collection) => Promise.resolve([...kept.values()].filter((record) => record.collection === collection)),
+    list: (collection) =>
+      Promise.resolve([...kept.values()].filter((record) => record.collection === collection)),
   };
 }
 
@@ -60,6 +62,12 @@ export const noCourse: CoursePort = {
   loadCourse: () => Promise.reject(new Error('not in this test')),
   loadTopic: () => Promise.reject(new Error('not in this test')),
   loadGlossary: () => Promise.reject(new Error('not in this test')),
+};
+
+/** No jobs that ship. */
+export const noJobs: JobPort = {
+  loadJobs: () => Promise.resolve([]),
+  loadPlan: () => Promise.reject(new Error('not in this test')),
 };
 
 export interface Rendered extends RenderResult {
@@ -91,6 +99,7 @@ export async function show(
         ]),
       ),
     course: noCourse,
+    jobs: noJobs,
     records: memoryRecords(),
     keep: { read: () => null, write: () => true },
     ...ports,

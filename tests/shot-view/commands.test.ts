@@ -14,7 +14,7 @@ import {
   showShot,
   verdict,
 } from '../../src/store';
-import { memoryRecords, noCourse } from '../panels/fixture';
+import { memoryRecords, noCourse, noJobs } from '../panels/fixture';
 import { due, exciterDocument, fakeWorker, stillTake } from './fixture';
 
 let document: MachineDocument;
@@ -39,6 +39,7 @@ async function bench() {
     graph: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
     loadFaults: () => Promise.resolve(null),
     course: noCourse,
+    jobs: noJobs,
     records: memoryRecords(),
     shot: worker.port,
   } satisfies Ports;

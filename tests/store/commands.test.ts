@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createAppStore, createCommands, DEFAULT_SETTINGS, type Ports, transient } from '../../src/store';
-import { memoryRecords, noCourse } from '../panels/fixture';
+import { memoryRecords, noCourse, noJobs } from '../panels/fixture';
 
 function bench(kept: string | null = null) {
   const written: Record<string, string> = {};
@@ -18,6 +18,7 @@ function bench(kept: string | null = null) {
     graph: () => ({ result: Promise.resolve(null), cancel: () => undefined }),
     loadFaults: () => Promise.resolve(null),
     course: noCourse,
+    jobs: noJobs,
     records: memoryRecords(),
     keep: {
       read: () => kept,

@@ -1,13 +1,15 @@
 /** A machine's history: one entry a finished (or ended) job, as plain data that storage keeps and files carry. */
 import { z } from 'zod';
 import { type Fault, message, printFound } from '../kernel';
-import { expectedOf, foundAt, printPath } from '../machine';
+import { expectedOf, foundAt } from '../machine';
 import { type JobProgress, progressShare } from './progress';
 import type { JobSheet } from './sheet-types';
-import { progressSchema } from './transfer';
+import { jsonFault, placeInJson, progressSchema } from './transfer';
 import type { JobVerdict, MeasuredJob } from './verdict';
 
 const measured = z.strictObject({ amplitude_m: z.number(), vibrations_per_minute: z.number() }).nullable();
+export const HISTORY_FORMAT = 'drumbench-history';
+
 const historyEntrySchema = z.strictObject({
   schema_version: z.literal(1),
   machineId: z.string().min(1),
@@ -50,25 +52,28 @@ export const addToHistory = (
   [...history.filter((e) => e.id !== entry.id), entry].sort((a, b) => a.at_ms - b.at_ms);
 
 export const exportHistory = (history: readonly HistoryEntry[]): string =>
-  `${JSON.stringify({ format: 'drumbench-history', schema_version: 1, entries: history }, null, 2)}\n`;
+  `${JSON.stringify({ format: HISTORY_FORMAT, schema_version: 1, entries: history }, null, 2)}\n`;
 
 /** Reads a history; good entries come back beside the faults of the others. */
-export function importHistory(text: string): {
+export function importHistory(
+  text: string,
+  file?: string,
+): {
   readonly entries: readonly HistoryEntry[];
   readonly faults: readonly Fault[];
 } {
+  const at = file === undefined ? {} : { file };
   let data: unknown;
   try {
     data = JSON.parse(text);
   } catch (error) {
-    const found = printFound((error as Error).message);
-    return { entries: [], faults: [{ path: printPath([]), expected: message('fault.json'), found }] };
+    return { entries: [], faults: [{ ...at, ...jsonFault(text, error) }] };
   }
   const list = (data as { entries?: unknown } | null)?.entries;
   if (!Array.isArray(list))
     return {
       entries: [],
-      faults: [{ path: 'entries', expected: message('fault.section'), found: printFound(list) }],
+      faults: [{ ...at, path: 'entries', expected: message('fault.type.array'), found: printFound(list) }],
     };
   const entries: HistoryEntry[] = [];
   const faults: Fault[] = [];
@@ -78,7 +83,8 @@ export function importHistory(text: string): {
     else
       faults.push(
         ...parsed.error.issues.map((issue) => ({
-          path: printPath(['entries', i, ...issue.path]),
+          ...at,
+          ...placeInJson(text, ['entries', i, ...issue.path]),
           expected: expectedOf(issue),
           found: foundAt(each, issue),
         })),

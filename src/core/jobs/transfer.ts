@@ -3,7 +3,7 @@
  * their paths, and what could be read comes with them, so that nothing is lost without being said.
  */
 import { z } from 'zod';
-import { type Fault, message, printFound } from '../kernel';
+import { type Fault, lineAt, lineInJson, message, printFound } from '../kernel';
 import { expectedOf, foundAt, printPath } from '../machine';
 import type { JobProgress } from './progress';
 import type { JobSheet } from './sheet-types';
@@ -51,20 +51,40 @@ export function importProgress(text: string, sheet?: JobSheet, file?: string): I
   try {
     data = JSON.parse(text);
   } catch (error) {
-    return whole(at, 'fault.json', (error as Error).message);
+    return { progress: null, faults: [{ ...at, ...jsonFault(text, error) }] };
   }
   const parsed = fileSchema.safeParse(data);
   const faults: Fault[] = parsed.success
     ? []
     : parsed.error.issues.map((issue) => ({
         ...at,
-        path: printPath(issue.path),
+        ...placeInJson(text, issue.path),
         expected: expectedOf(issue),
         found: foundAt(data, issue),
       }));
   const progress = parsed.success ? parsed.data.progress : salvage(data);
-  if (progress !== null && sheet !== undefined) faults.push(...againstSheet(progress, sheet, at));
+  if (progress !== null && sheet !== undefined) faults.push(...againstSheet(progress, sheet, at, text));
   return { progress, faults };
+}
+
+/** Line and path of a fault in a JSON text. */
+export function placeInJson(text: string, path: readonly PropertyKey[]): Pick<Fault, 'line' | 'path'> {
+  const line = lineInJson(text, path);
+  return { ...(line === undefined ? {} : { line }), path: printPath(path) };
+}
+
+/** A text that is no JSON, with the line on which reading it ended where the engine tells. */
+export function jsonFault(text: string, error: unknown): Fault {
+  const said = (error as Error).message;
+  const position = /at position (\d+)/.exec(said)?.[1];
+  const ended = /end of JSON|Unterminated/i.test(said) ? text.trimEnd().length : undefined;
+  const at = position === undefined ? ended : Number(position);
+  return {
+    ...(at === undefined ? {} : { line: lineAt(text, at) }),
+    path: printPath([]),
+    expected: message('fault.json'),
+    found: printFound(said),
+  };
 }
 
 function whole(at: object, key: string, found: string, params?: Record<string, number>): ImportedProgress {
@@ -104,12 +124,12 @@ function salvage(data: unknown): JobProgress | null {
 }
 
 /** Entries of another version of the job: named, and kept. */
-function againstSheet(progress: JobProgress, sheet: JobSheet, at: object): Fault[] {
+function againstSheet(progress: JobProgress, sheet: JobSheet, at: object, text: string): Fault[] {
   const steps = new Set(sheet.steps.map((s) => s.id));
   const fields = new Set(sheet.fields.map((f) => f.id));
-  const fault = (path: string, key: string, found: string): Fault => ({
+  const fault = (path: readonly PropertyKey[], key: string, found: string): Fault => ({
     ...at,
-    path,
+    ...placeInJson(text, ['progress', ...path]),
     expected: message(key),
     found: printFound(found),
     level: 'note',
@@ -117,18 +137,18 @@ function againstSheet(progress: JobProgress, sheet: JobSheet, at: object): Fault
   return [
     ...(progress.machineId === sheet.machineId
       ? []
-      : [fault('progress.machineId', 'fault.job.other-machine', progress.machineId)]),
-    ...(progress.jobId === sheet.jobId
-      ? []
-      : [fault('progress.jobId', 'fault.job.other-job', progress.jobId)]),
+      : [fault(['machineId'], 'fault.job.other-machine', progress.machineId)]),
+    ...(progress.jobId === sheet.jobId ? [] : [fault(['jobId'], 'fault.job.other-job', progress.jobId)]),
     ...progress.done.flatMap((id, i) =>
-      steps.has(id) ? [] : [fault(`progress.done[${i}]`, 'fault.job.no-such-step', id)],
+      steps.has(id) ? [] : [fault(['done', i], 'fault.job.no-such-step', id)],
     ),
     ...Object.keys(progress.values).flatMap((id) =>
-      fields.has(id) ? [] : [fault(`progress.values.${id}`, 'fault.job.field', id)],
+      fields.has(id) ? [] : [fault(['values', id], 'fault.job.field', id)],
     ),
-    ...[...Object.keys(progress.notes), ...Object.keys(progress.signed)].flatMap((id) =>
-      steps.has(id) ? [] : [fault(`progress.notes.${id}`, 'fault.job.no-such-step', id)],
+    ...(['notes', 'signed'] as const).flatMap((key) =>
+      Object.keys(progress[key]).flatMap((id) =>
+        steps.has(id) ? [] : [fault([key, id], 'fault.job.no-such-step', id)],
+      ),
     ),
   ];
 }

@@ -4,3 +4,4 @@ export * from './random';
 export * from './units';
 export * from './checks';
 export * from './hash';
+export * from './json-lines';

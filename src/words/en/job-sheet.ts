@@ -209,6 +209,7 @@ const jobSheet = {
   'fault.job.clear': 'a way on which nothing touches',
   'fault.job.other-machine': 'this machine',
   'fault.job.other-job': 'this job',
+  'fault.job.known-job': 'a job of this machine',
   'fault.job.no-such-step': 'a step of this sheet',
   'fault.json': 'a JSON file',
 
