@@ -1,84 +1,103 @@
-/** Named values that texts show, checked by formulas written out here. */
+/** Named values of workshop, ground and practice against formulas written out here. */
 import { describe, expect, it } from 'vitest';
 import { buildGraph, planOnGraph } from '../../src/core/assembly';
-import { findPart } from '../../src/core/machine';
 import { type Subject, valuesOf } from '../../src/core/quiz';
+import { rollerBasis, SOILS, vibrationStudy } from '../../src/core/studies';
 import { fit, machine, masses, solids } from '../models/alder-one';
 
 const graph = buildGraph(machine, solids, masses);
 const subject: Subject = { machine, solids, masses, fit, graph, teardown: planOnGraph(machine, graph) };
 const values = valuesOf(subject);
-function si(name: string): number {
-  const found = values.get(name);
-  if (found === undefined || !('si' in found)) throw new Error(`no number ${name}`);
-  return found.si;
-}
-const g = 9.80665;
-const drive = machine.drive!;
-const { operating_mass_kg, drum_axle_mass_kg } = machine.operation;
+const si = (name: string): number => {
+  const value = values.get(name);
+  if (value === undefined || !('si' in value)) throw new Error(`no number ${name}`);
+  return value.si;
+};
 
-describe('named values', () => {
-  it('of the drive: torque and pull at relief from displacement, pressure, efficiency', () => {
-    for (const [end, range, displacement] of [
-      ['drum', 'low', drive.drum.displacement_low_m3_rev],
-      ['drum', 'high', drive.drum.displacement_high_m3_rev],
-      ['axle', 'low', drive.axle.displacement_low_m3_rev],
-      ['axle', 'high', drive.axle.displacement_high_m3_rev],
-    ] as const) {
-      const { gear_ratio, efficiency, rolling_radius_m } = drive[end];
-      const torque = (drive.relief_Pa * displacement * gear_ratio * efficiency) / (2 * Math.PI);
-      expect(si(`study.drive.${end}-${range}.torque_Nm`)).toBeCloseTo(torque, 6);
-      expect(si(`study.drive.${end}-${range}.pull_N`)).toBeCloseTo(torque / rolling_radius_m, 6);
-    }
-    expect(si('study.drive.weight_N')).toBeCloseTo(operating_mass_kg * g, 6);
+describe('values of the workshop', () => {
+  it('fits: P6 at 215 is 11 to 70 micrometres tight on a ring of 0 to -30 (ISO 286, ISO 492, from memory)', () => {
+    expect(si('seat.exciter-bearing-right.bearing-carrier-right.tight_least_m')).toBeCloseTo(11e-6, 9);
+    expect(si('seat.exciter-bearing-right.bearing-carrier-right.tight_most_m')).toBeCloseTo(70e-6, 9);
+    // f6 at 100: -36 to -58 under a bore of 0 to -20
+    expect(si('seat.exciter.exciter-bearing-right.loose_least_m')).toBeCloseTo(16e-6, 9);
+    expect(si('seat.exciter.exciter-bearing-right.loose_most_m')).toBeCloseTo(58e-6, 9);
+    // (70 + 50) micrometres on 215 at 11e-6 (iron) or 12e-6 (steel), from 20 degrees
+    const hot = si('seat.exciter-bearing-right.bearing-carrier-right.heat_housing_C');
+    expect(hot).toBeGreaterThan(20 + 120e-6 / (12.1e-6 * 0.215));
+    expect(hot).toBeLessThan(20 + 120e-6 / (10.9e-6 * 0.215));
   });
 
-  it('of a tow: grade and rolling resistance on the whole weight', () => {
-    for (const grade of [0, 10]) {
-      const slope = Math.atan(grade / 100);
-      const pull = operating_mass_kg * g * (Math.sin(slope) + 0.05 * Math.cos(slope));
-      expect(si(`study.tow.grade-${grade}.pull_N`)).toBeCloseTo(pull, 3);
+  it('clearance: the wrong class leaves less, fitting takes some away', () => {
+    for (const side of ['left', 'right']) {
+      const of = (name: string): number => si(`clearance.exciter-bearing-${side}.${name}`);
+      expect(of('C4.fitted_min_m')).toBeLessThan(of('C4.clearance_min_m'));
+      expect(of('CN.fitted_min_m')).toBeLessThan(of('C3.fitted_min_m'));
+      expect(of('C3.fitted_min_m')).toBeLessThan(of('C4.fitted_min_m'));
     }
   });
 
-  it('of the wet slope: the drum slips where its pull reaches adhesion times its share of the weight', () => {
-    const slope = Math.atan(si('study.slope.choice.grade_percent'));
-    const most_N = si('study.slope.choice.drum_adhesion') * drum_axle_mass_kg * g * Math.cos(slope);
-    const { displacement_low_m3_rev, efficiency, rolling_radius_m } = drive.drum;
-    const slip_Pa = (most_N * rolling_radius_m * 2 * Math.PI) / (displacement_low_m3_rev * efficiency);
-    expect(si('study.slope.drum-low-axle-low.drum_slip_Pa') / slip_Pa).toBeCloseTo(1, 6);
-    // What the lesson on the slope says: one way of the four climbs.
-    const climbs = ['low', 'high'].flatMap((drum) =>
-      ['low', 'high']
-        .filter((axle) => {
-          const way = `study.slope.drum-${drum}-axle-${axle}`;
-          return si(`${way}.speed_m_s`) > 0;
-        })
-        .map((axle) => `${drum}-${axle}`),
+  it('joint of the hub: 16 x 0.12 x 0.75 x 830 MPa x 353 mm2, above the force in HIGH', () => {
+    expect(si('joint.hub-bolts.slip_N')).toBeCloseTo(16 * 0.12 * 0.75 * 830e6 * 353e-6, -4);
+    expect(si('joint.hub-bolts.slip_N')).toBeGreaterThan(si('study.exciter.high.force_N'));
+  });
+
+  it('lifts: a leg at 60 degrees carries half over its sine; the crib carries a corner of the frame', () => {
+    const mass_kg = si('plan.lifted_with.hub_kg');
+    expect(si('lift.hub.legs-60.leg_mass_kg')).toBeCloseTo(mass_kg / 2 / Math.sin(Math.PI / 3), 6);
+    expect(si('lift.hub.legs-30.leg_mass_kg')).toBeCloseTo(mass_kg, 6);
+    expect(si('support.side-plate-right.crib_N')).toBeGreaterThan(8000);
+    expect(si('lift.hub.units')).toBe(13);
+  });
+});
+
+describe('values of drum and ground', () => {
+  it('load: weight over width; blows: speed over frequency', () => {
+    expect(si('study.compaction.static_linear_N_m')).toBeCloseTo(
+      (machine.operation.drum_axle_mass_kg * 9.80665) / machine.drumWidth_m,
+      3,
     );
-    expect(climbs).toEqual(['high-low']);
+    expect(si('study.compaction.impacts.spacing_m')).toBeCloseTo(4 / 3.6 / 30, 9);
   });
 
-  it('of sizes: what must pass through what', () => {
-    // Known from the design basis: the drive plate has radius 515 mm, the left opening 320 mm.
-    expect(si('part.drive-plate.outside_m')).toBeCloseTo(1.03, 9);
-    expect(si('part.side-plate-left.opening_radius_m')).toBeCloseTo(0.32, 9);
-    expect(si('part.exciter-bearing.bore_m')).toBe(0.1);
-    expect(si('part.drum-shell.over_all_m')).toBeCloseTo(machine.drumWidth_m, 9);
+  it('isolators: harder ones hang higher and let more through; one gone hangs lower there', () => {
+    for (const side of ['left', 'right']) {
+      const of = (state: string, what: string): number => si(`study.isolators.${state}.${side}.${what}`);
+      expect(of('hard', 'sag_m')).toBeLessThan(of('sound', 'sag_m'));
+      expect(of('hard', 'frame_amplitude_m')).toBeGreaterThan(of('sound', 'frame_amplitude_m'));
+    }
+    expect(si('study.isolators.one-gone.left.sag_m')).toBeGreaterThan(si('study.isolators.sound.left.sag_m'));
   });
 
-  it('of shot and oil', () => {
-    const ball_kg = (4 / 3) * Math.PI * (machine.operation.ball_diameter_m / 2) ** 3 * 7850;
-    expect(si('operation.ball_count') / (machine.operation.shot_mass_kg / ball_kg)).toBeCloseTo(1, 3);
-    expect(si('fluid.exciter-oil.volume_m3')).toBe(0.013);
+  it('ballast: more load on the line, less amplitude', () => {
+    expect(si('study.ballast-tonne.linear_load_N_m')).toBeGreaterThan(si('machine.linear_load_N_m'));
+    expect(si('study.ballast-tonne.amplitude_m')).toBeCloseTo(
+      si('study.exciter.high.U_kgm') / (si('study.exciter.vibratingMass_kg') + 1000),
+      9,
+    );
+    expect(si('liquid.brine.freezing_C')).toBeLessThan(si('liquid.water.freezing_C'));
   });
+});
 
-  it('of what is lifted in one piece: the parts that leave with the hub', () => {
-    const step = subject.teardown.steps.find((s) => s.kind === 'remove' && s.unitIds.includes('hub'))!;
-    const mass = machine.units
-      .filter((unit) => step.unitIds.includes(unit.id))
-      .flatMap((unit) => unit.partIds)
-      .reduce((sum, id) => sum + masses[findPart(machine, id)!.kind]!.mass_kg, 0);
-    expect(si('plan.lifted_with.hub_kg') / mass).toBeCloseTo(1, 6);
+// Lesson 9 says so in words.
+describe('what the lesson on force and ground says of each ground', () => {
+  const basis = rollerBasis(machine, solids, masses)!;
+  const regime = (range: 'high' | 'low', id: string): string | undefined => {
+    const soil = SOILS.find((each) => each.id === id)!;
+    return vibrationStudy(basis, {
+      unbalance_kgm: si(`study.exciter.${range}.U_kgm`),
+      frequency_Hz: si(`study.exciter.${range}.frequency_Hz`),
+      soil_stiffness_N_m: soil.stiffness_N_m,
+      soil_damping_Ns_m: soil.damping_Ns_m,
+      hardness_IRHD: basis.isolation.hardness_IRHD,
+    })?.time?.regime;
+  };
+  it.each([
+    ['high', 'loose', 'continuous-contact'],
+    ['high', 'medium', 'partial-uplift'],
+    ['high', 'firm', 'irregular'],
+    ['low', 'firm', 'partial-uplift'],
+    ['low', 'hard', 'double-jump'],
+  ] as const)('%s on %s ground: %s', (range, id, wanted) => {
+    expect(regime(range, id)).toBe(wanted);
   });
 });

@@ -5,6 +5,7 @@ import {
   compactionStudy,
   type ExciterStudy,
   isolationStudy,
+  type IsolatorState,
   mountStiffness,
   type RollerBasis,
   SOILS,
@@ -66,11 +67,11 @@ function* failedIsolators(basis: RollerBasis, unbalance_kgm: number, frequency_H
   const soil = SOILS.find(({ id }) => id === 'loose')!;
   const own = basis.isolation.hardness_IRHD;
   const torn = basis.isolators.find(({ end }) => end === 'left')?.partIds[0];
-  const cases = {
+  const cases: Readonly<Record<string, readonly [number, Readonly<Record<string, IsolatorState>>]>> = {
     sound: [own, {}],
     hard: [HARD_IRHD, {}],
     'one-gone': [own, torn === undefined ? {} : { [torn]: 'missing' }],
-  } as const;
+  };
   yield ['study.isolators.hard.hardness', { si: HARD_IRHD, quantity: 'plain' }];
   for (const [name, [hardness, states]] of Object.entries(cases)) {
     const study = isolationStudy(basis, {

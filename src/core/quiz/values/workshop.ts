@@ -1,4 +1,4 @@
-/** Values of the workshop: fits and heat of seats, clearance, threads, what a joint holds, lifts, supports, oil. */
+/** Values of the workshop: fits and heat of seats, clearance, threads, what a joint holds, lifts, supports. */
 import { STANDARD_GRAVITY } from '../../kernel';
 import { findUnit, type Machine } from '../../machine';
 import {
@@ -30,12 +30,9 @@ export function* workshopValues(subject: Subject): Values {
   const seats = machine.relations.filter((r): r is Seat => r.type === 'seat');
   for (const seat of seats) yield* seatValues(machine, seat);
   yield* clearanceValues(machine, seats);
-  for (const relation of machine.relations) {
+  for (const relation of machine.relations)
     if (relation.type === 'thread')
       yield [`thread.${relation.male}.pitch_m`, namedNumber('_m', relation.pitch_m)];
-    if (relation.type === 'fluid' && relation.volume_m3 !== undefined)
-      yield [`fluid.${relation.fluid}.volume_m3`, namedNumber('_m3', relation.volume_m3)];
-  }
   for (const unit of machine.units) if (unit.group !== null) yield* jointValues(machine, unit.id);
   yield* liftValues(subject);
 }
@@ -110,7 +107,7 @@ function* jointValues(machine: Machine, id: string): Values {
   if (slip.ok) yield [`joint.${id}.slip_N`, namedNumber('_N', slip.value.slip_force_N)];
 }
 
-/** What leaves together and what it weighs; what a sling's leg carries of it; what must be held up, and how hard. */
+/** How many leave together; what a sling's leg carries of it; what must be held up, and how hard. */
 function* liftValues({ machine, masses, teardown }: Subject): Values {
   const kinds = new Map(machine.parts.map((p) => [p.id, p.kind]));
   for (const step of teardown.steps) {
@@ -123,7 +120,6 @@ function* liftValues({ machine, masses, teardown }: Subject): Values {
     const mass_kg = parts.reduce((sum, id) => sum + (masses[kinds.get(id) ?? '']?.mass_kg ?? 0), 0);
     for (const id of step.unitIds) {
       yield [`lift.${id}.units`, { si: step.unitIds.length, quantity: 'count' }];
-      yield [`lift.${id}.mass_kg`, namedNumber('_kg', mass_kg)];
       if (mass_kg < HEAVY_kg) continue;
       for (const angle_from_horizontal_deg of SLING_DEG) {
         const legs = sling({ mass_kg, legs: 2, angle_from_horizontal_deg });
