@@ -183,10 +183,16 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
         seen === null ||
         seen.selectedPart !== state.selectedPart ||
         seen.hoveredPart !== state.hoveredPart ||
-        seen.studies.stage !== state.studies.stage;
+        seen.studies.stage !== state.studies.stage ||
+        seen.jobs.stage !== state.jobs.stage;
       if (changed || showChanged || marks) {
         const selected = numberOf(state.selectedPart);
-        view.write(selected, numberOf(state.hoveredPart), state.studies.stage?.kind === 'sides');
+        view.write(
+          selected,
+          numberOf(state.hoveredPart),
+          state.studies.stage?.kind === 'sides',
+          markedOf(state),
+        );
         section.choose(selected);
       }
       // Spin alone leaves the bounds: a turning box would make shadows tremble.
@@ -242,6 +248,11 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       link.table = null;
     },
   };
+
+  /** Parts that the open step of a job is about. */
+  function markedOf(state: AppState): ReadonlySet<number> {
+    return new Set((state.jobs.stage?.partIds ?? []).map((id) => numberOf(id)));
+  }
 
   function numberOf(id: string | null): number {
     return id === null ? -1 : (table.indexOf.get(id) ?? -1);

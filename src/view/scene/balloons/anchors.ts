@@ -17,8 +17,17 @@ export function wantedBalloons(table: PartTable, state: AppState, exploded: bool
   const parts: number[] = [];
   const selected = state.selectedPart === null ? undefined : table.indexOf.get(state.selectedPart);
   if (selected !== undefined) parts.push(selected);
-  const { teardown, document } = state;
-  if (teardown.open && document !== null) {
+  const { teardown, document, jobs } = state;
+  if (jobs.stage !== null) {
+    // one balloon a kind, as on the printed sheet
+    const kinds = new Set<number>(parts.map((part) => table.kindOf[part]!));
+    for (const id of jobs.stage.partIds) {
+      const part = table.indexOf.get(id);
+      if (part === undefined || kinds.has(table.kindOf[part]!)) continue;
+      kinds.add(table.kindOf[part]!);
+      parts.push(part);
+    }
+  } else if (teardown.open && document !== null) {
     const step = document.teardown.steps[teardown.step];
     const { units } = document.machine;
     for (const id of step?.unitIds ?? []) {

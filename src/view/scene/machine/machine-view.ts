@@ -19,8 +19,11 @@ import { surfaceMaterial } from './surface-material';
 export interface MachineView {
   readonly table: PartTable;
   readonly group: Group;
-  /** Rewrites the batches; selected and hovered are part numbers or -1; `sides`: tinted by side of the isolators. */
-  write(selected: number, hovered: number, sides?: boolean): void;
+  /**
+   * Rewrites the batches; selected and hovered are part numbers or -1; `sides`: tinted by side of the isolators;
+   * `marked`: drawn like the selected one.
+   */
+  write(selected: number, hovered: number, sides?: boolean, marked?: ReadonlySet<number>): void;
   /** Leaves out edges too small to be seen; call when the camera or parts moved. */
   thin(eye: Vector3, scale: number): void;
   /** Gives a kind other bodies (the shot as it settles); its batch is built anew. */
@@ -31,6 +34,8 @@ export interface MachineView {
   setCut(on: boolean): void;
   dispose(): void;
 }
+
+const NONE: ReadonlySet<number> = new Set();
 
 export function machineView(document: MachineDocument, fine: boolean): MachineView {
   const table = partTable(document);
@@ -58,14 +63,14 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
   return {
     table,
     group,
-    write(selected, hovered, sides = false) {
+    write(selected, hovered, sides = false, marked = NONE) {
       const { parts } = document.machine;
       const plain = (part: number): PartState => {
         const side = sides ? parts[part]!.side : 'still';
         return side === 'vibrating' ? -1 : side === 'isolator' ? -2 : 0;
       };
       const stateOf = (part: number): PartState =>
-        part === selected ? 2 : part === hovered ? 1 : plain(part);
+        part === selected || marked.has(part) ? 2 : part === hovered ? 1 : plain(part);
       for (const batch of batches) batch?.write(table, stateOf);
       covered.write(selected >= 0 && table.shown[selected] !== HIDDEN ? selected : -1);
     },

@@ -1,11 +1,19 @@
 /** What moves on the stage from frame to frame: teardown time, exploded view, spin. Writes the fast values. */
-import { buildTimeline, explodeOffsetsAt, poseOffsetsAt, type Timeline } from '../../../core/assembly';
+import {
+  buildTimeline,
+  type Explode,
+  explodeOffsetsAt,
+  type Plan,
+  poseOffsetsAt,
+  type Timeline,
+} from '../../../core/assembly';
 import type { MachineDocument } from '../../../core/document';
+import type { Machine } from '../../../core/machine';
 import { type AppState, transient } from '../../../store';
 import type { Motion } from '../machine/poses';
 import { spinRates } from './spin';
 import { studyMotion } from './study-motion';
-import { easeInOut, teardownClock } from './teardown-clock';
+import { easeInOut, stepTime, teardownClock } from './teardown-clock';
 
 export interface StageMotion extends Motion {
   readonly timeline: Timeline | null;
@@ -29,6 +37,15 @@ export interface StageMotion extends Motion {
   };
 }
 
+/** The plan that plays: the machine's own, or that of an open job. */
+interface Played {
+  readonly plan: Plan;
+  readonly explode: Explode;
+}
+
+const timelineOf = (machine: Machine, { plan, explode }: Played): Timeline | null =>
+  plan.steps.length === 0 ? null : buildTimeline(plan, machine, explode);
+
 /** Seconds in which the exploded view comes within a tenth of the slider. */
 const FOLLOW_S = 0.16;
 /** Seconds in which a stopped spin comes back to rest, heavy side down. */
@@ -37,17 +54,23 @@ const SETTLE_S = 0.7;
 export function stageMotion(document: MachineDocument): StageMotion {
   const count = document.machine.parts.length;
   const { teardown, machine, explode } = document;
-  const timeline = teardown.steps.length === 0 ? null : buildTimeline(teardown, machine, explode);
-  const clock = timeline === null ? null : teardownClock(timeline);
+  const own: Played = { plan: teardown, explode };
+  let played = own;
+  let timeline = timelineOf(machine, played);
+  let clock = timeline === null ? null : teardownClock(timeline);
   let explodeShown = -1;
   let timeShown = -1;
   const study = studyMotion(machine);
   let settle: { drum: number; exciter: number; at: number } | null = null;
   const motion = {
-    timeline,
+    get timeline() {
+      return timeline;
+    },
     teardown: new Float32Array(4 * count),
     explode: new Float32Array(3 * count),
-    turnAxes: timeline?.turnAxes ?? null,
+    get turnAxes() {
+      return timeline?.turnAxes ?? null;
+    },
     drumAngle_rad: 0,
     exciterAngle_rad: 0,
     get carry() {
@@ -62,6 +85,17 @@ export function stageMotion(document: MachineDocument): StageMotion {
       let reached: number | null = null;
       let ended = false;
 
+      const plays = state.jobs.stage ?? own;
+      if (plays.plan !== played.plan) {
+        // Another plan: everything is at once where that plan has it.
+        played = plays;
+        timeline = timelineOf(machine, played);
+        clock = timeline === null ? null : teardownClock(timeline);
+        transient.teardownTime_s = timeline === null ? 0 : stepTime(timeline, state.teardown.step);
+        motion.teardown.fill(0);
+        timeShown = -1;
+        changed = true;
+      }
       if (clock !== null && timeline !== null) {
         const next = clock.advance(transient.teardownTime_s, dt_s, state.teardown, cuts);
         transient.teardownTime_s = next.time_s;
