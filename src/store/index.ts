@@ -14,4 +14,5 @@ export * from './studies';
 export * from './faults';
 export * from './lessons';
 export * from './quiz';
+export * from './practice';
 export * from './jobs';

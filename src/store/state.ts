@@ -6,6 +6,7 @@ import { type FaultsState, INITIAL_FAULTS } from './faults/state';
 import { type GraphState, INITIAL_GRAPH } from './graph/state';
 import { INITIAL_JOBS, type JobsState } from './jobs/state';
 import { INITIAL_LESSONS, type LessonsState } from './lessons/state';
+import { INITIAL_PRACTICE, type PracticeSlice } from './practice/state';
 import { INITIAL_QUIZ, type QuizState } from './quiz/state';
 import { INITIAL_SHOT, type ShotState } from './shot';
 import { INITIAL_STUDIES, type StudiesState } from './studies/state';
@@ -92,6 +93,7 @@ export interface AppState {
   readonly graph: GraphState;
   readonly lessons: LessonsState;
   readonly quiz: QuizState;
+  readonly practice: PracticeSlice;
   readonly jobs: JobsState;
   /** What the person has come to do, and what is open within it. */
   readonly route: Route;
@@ -150,6 +152,7 @@ export const INITIAL_STATE: AppState = {
   graph: INITIAL_GRAPH,
   lessons: INITIAL_LESSONS,
   quiz: INITIAL_QUIZ,
+  practice: INITIAL_PRACTICE,
   jobs: INITIAL_JOBS,
   route: BENCH,
   panel: 'exciter',

@@ -27,6 +27,7 @@ export {
 } from './practice/run';
 export { askHint, type Hint, type HintKind, type Region } from './practice/hint';
 export { POINTS, type PracticeScore, scoreOf } from './practice/score';
+export { type Laid, type Laying, layMove, startLaid } from './practice/laying';
 export { PRACTICE_SCHEMA, resumePractice, savePractice } from './practice/saved';
 export { type Bar, type Freedom, freedomOf } from './freedom';
 export { baseBody, freeableWithout, neededBefore } from './freeable';

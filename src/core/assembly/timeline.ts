@@ -24,7 +24,11 @@ interface Key {
 }
 
 /** Builds the play of a plan; removed parts end where the exploded view lays them. */
-export function buildTimeline(plan: Plan, machine: Machine, explode: Explode): Timeline {
+export function buildTimeline(
+  plan: Pick<Plan, 'steps'>,
+  machine: Machine,
+  explode: Pick<Explode, 'laidDown'>,
+): Timeline {
   const partCount = machine.parts.length;
   const tracks: Key[][] = machine.parts.map(() => []);
   const at: Vec3[] = new Array<Vec3>(partCount).fill(ZERO);
