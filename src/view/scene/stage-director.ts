@@ -15,6 +15,7 @@ import { removalPaths } from './machine/removal-paths';
 import { inkUniforms } from './machine/surface-material';
 import { shotBodies, shotOutlines, shotPlace } from './machine/shot-body';
 import { writeShown } from './machine/visibility';
+import { practiceFollower } from './motion/practice-follower';
 import { stageMotion } from './motion/stage-motion';
 import { teardownFollower } from './motion/teardown-follower';
 import type { StagePalette } from './palette';
@@ -65,6 +66,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   const axis = centreLine();
   const motion = stageMotion(document);
   const teardown = teardownFollower(table, motion, paths);
+  const practice = practiceFollower(table, paths);
   const sections = sectionFollower(section, (on) => view.setCut(on));
   const group = new Group();
   group.add(view.group, section.group, light.group, paths.mesh, axis.mesh);
@@ -184,7 +186,8 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
         seen.selectedPart !== state.selectedPart ||
         seen.hoveredPart !== state.hoveredPart ||
         seen.studies.stage !== state.studies.stage ||
-        seen.jobs.stage !== state.jobs.stage;
+        seen.jobs.stage !== state.jobs.stage ||
+        seen.practice.stage !== state.practice.stage;
       if (changed || showChanged || marks) {
         const selected = numberOf(state.selectedPart);
         view.write(
@@ -192,6 +195,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
           numberOf(state.hoveredPart),
           state.studies.stage?.kind === 'sides',
           markedOf(state),
+          state.practice.stage?.blockers,
         );
         section.choose(selected);
       }
@@ -202,15 +206,17 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
 
       answerWish(state, of);
       const framed = rig;
-      teardown.follow(state, changed || showChanged, (points, from) =>
+      const lookAt = (points: readonly number[] | null, from: Vector3 | null): void =>
         framed.frame(
           points ?? shownReach(table),
           points === null ? viewDirection('home', camera.aspect, 0) : from,
           margins(),
           of.reduced,
           points === null,
-        ),
-      );
+        );
+      const practised = state.practice.stage;
+      if (practised === null) teardown.follow(state, changed || showChanged, lookAt);
+      else practice.follow(practised, motion.teardown, changed || showChanged, lookAt);
       if ((refit || moved.spread) && rig.framing && seen !== null)
         rig.frame(leftOf(shownReach(table), link.cut), null, margins(), true, true);
       refit = false;
@@ -249,9 +255,11 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
     },
   };
 
-  /** Parts that the open step of a job is about. */
-  function markedOf(state: AppState): ReadonlySet<number> {
-    return new Set((state.jobs.stage?.partIds ?? []).map((id) => numberOf(id)));
+  /** Parts that the open step of a job is about; in practice the whole of the unit in hand. */
+  function markedOf({ jobs, practice: { stage, run }, selectedPart }: AppState): ReadonlySet<number> {
+    if (stage !== null && run !== null && selectedPart !== null)
+      return new Set(run.bench.graph.bodies[run.bench.bodyOf(selectedPart)]?.parts);
+    return new Set((jobs.stage?.partIds ?? []).map((id) => numberOf(id)));
   }
 
   function numberOf(id: string | null): number {

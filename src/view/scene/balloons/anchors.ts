@@ -17,12 +17,13 @@ export function wantedBalloons(table: PartTable, state: AppState, exploded: bool
   const parts: number[] = [];
   const selected = state.selectedPart === null ? undefined : table.indexOf.get(state.selectedPart);
   if (selected !== undefined) parts.push(selected);
-  const { teardown, document, jobs } = state;
-  if (jobs.stage !== null) {
+  const { teardown, document, jobs, practice } = state;
+  const stage = practice.stage ?? jobs.stage;
+  if (stage !== null) {
     // one balloon a kind, as on the printed sheet
     const kinds = new Set<number>(parts.map((part) => table.kindOf[part]!));
-    for (const id of jobs.stage.partIds) {
-      const part = table.indexOf.get(id);
+    const about = 'blockers' in stage ? stage.blockers : stage.partIds.map((id) => table.indexOf.get(id));
+    for (const part of about) {
       if (part === undefined || kinds.has(table.kindOf[part]!)) continue;
       kinds.add(table.kindOf[part]!);
       parts.push(part);

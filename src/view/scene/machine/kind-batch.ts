@@ -25,6 +25,8 @@ export interface StageMaterials {
   readonly edges: ShaderMaterial;
   /** Dashes of the selected part's edges where other parts cover them. */
   readonly hiddenEdges: ShaderMaterial;
+  /** Dashes of what stands in the way, seen through everything. */
+  readonly barringEdges: ShaderMaterial;
 }
 
 /**

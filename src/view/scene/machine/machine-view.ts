@@ -1,15 +1,9 @@
 /** The whole machine as three sees it: one batch a kind, rewritten only when poses, visibility or states changed. */
-import {
-  Group,
-  InstancedBufferAttribute,
-  type InstancedBufferGeometry,
-  type Material,
-  Mesh,
-  type Vector3,
-} from 'three';
+import { Group, type Material, type Vector3 } from 'three';
 import type { DrawnBody, MachineDocument } from '../../../core/document';
 import { CUT_DEFINE } from './clip-shader';
-import { instancedEdges, lineMaterial } from './edge-material';
+import { coveredEdges } from './covered-edges';
+import { lineMaterial } from './edge-material';
 import { depthMaterial } from './depth-material';
 import { ghostMaterial } from './ghost-material';
 import { kindBatch, type KindBatch, type PartState, type StageMaterials } from './kind-batch';
@@ -21,9 +15,15 @@ export interface MachineView {
   readonly group: Group;
   /**
    * Rewrites the batches; selected and hovered are part numbers or -1; `sides`: tinted by side of the isolators;
-   * `marked`: drawn like the selected one.
+   * `marked`: drawn like the selected one; `barring`: what stands in the way, dashed.
    */
-  write(selected: number, hovered: number, sides?: boolean, marked?: ReadonlySet<number>): void;
+  write(
+    selected: number,
+    hovered: number,
+    sides?: boolean,
+    marked?: ReadonlySet<number>,
+    barring?: readonly number[],
+  ): void;
   /** Leaves out edges too small to be seen; call when the camera or parts moved. */
   thin(eye: Vector3, scale: number): void;
   /** Gives a kind other bodies (the shot as it settles); its batch is built anew. */
@@ -54,16 +54,24 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
       strength: 0.75,
       depthTest: false,
     }),
+    barringEdges: lineMaterial({
+      instanced: true,
+      kind: 'hidden',
+      accent: true,
+      width: 1.7,
+      depthTest: false,
+    }),
   };
   const batches: (KindBatch | null)[] = table.kinds.map((kind) =>
     kind.bodies.length > 0 ? kindBatch(kind, group, materials) : null,
   );
-  const covered = coveredEdges(table, group, materials.hiddenEdges);
+  const covered = coveredEdges(table, group, materials.hiddenEdges, 'covered edges');
+  const barred = coveredEdges(table, group, materials.barringEdges, 'edges of what stands in the way');
 
   return {
     table,
     group,
-    write(selected, hovered, sides = false, marked = NONE) {
+    write(selected, hovered, sides = false, marked = NONE, barring = []) {
       const { parts } = document.machine;
       const plain = (part: number): PartState => {
         const side = sides ? parts[part]!.side : 'still';
@@ -72,7 +80,8 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
       const stateOf = (part: number): PartState =>
         part === selected || marked.has(part) ? 2 : part === hovered ? 1 : plain(part);
       for (const batch of batches) batch?.write(table, stateOf);
-      covered.write(selected >= 0 && table.shown[selected] !== HIDDEN ? selected : -1);
+      covered.write(selected >= 0 && table.shown[selected] !== HIDDEN ? [selected] : []);
+      barred.write(barring.filter((part) => table.shown[part] !== HIDDEN));
     },
     thin(eye, scale) {
       for (const batch of batches) batch?.thin(eye, scale);
@@ -83,6 +92,7 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
       batches[k]?.dispose();
       batches[k] = bodies.length > 0 ? kindBatch(table.kinds[k]!, group, materials) : null;
       covered.forget(k);
+      barred.forget(k);
     },
     casters() {
       let calls = 0;
@@ -108,47 +118,8 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
     dispose() {
       for (const batch of batches) batch?.dispose();
       covered.dispose();
+      barred.dispose();
       for (const material of Object.values(materials) as Material[]) material.dispose();
-    },
-  };
-}
-
-/** Edges of the selected part where others cover it: thin dashes, as hidden edges are drawn. */
-function coveredEdges(table: PartTable, group: Group, material: StageMaterials['hiddenEdges']) {
-  const matrix = new InstancedBufferAttribute(new Float32Array(16), 16);
-  const line = new InstancedBufferAttribute(new Float32Array([0, 1]), 2);
-  const made = new Map<number, InstancedBufferGeometry>();
-  const mesh = new Mesh(undefined, material);
-  mesh.name = 'covered edges';
-  mesh.frustumCulled = false;
-  mesh.renderOrder = 1.5;
-  mesh.visible = false;
-  group.add(mesh);
-  return {
-    write(part: number): void {
-      mesh.visible = part >= 0;
-      if (part < 0) return;
-      const kind = table.kindOf[part]!;
-      let geometry = made.get(kind);
-      if (geometry === undefined) {
-        const { bodies } = table.kinds[kind]!;
-        const ends = Float32Array.from(bodies.flatMap((body) => [...body.mesh.edges]));
-        geometry = instancedEdges({ ends, whole: null }, matrix, line);
-        geometry.instanceCount = 1;
-        made.set(kind, geometry);
-      }
-      mesh.geometry = geometry;
-      mesh.visible = geometry.getAttribute('position').count > 0;
-      matrix.array.set(table.matrices.subarray(part * 16, part * 16 + 16));
-      matrix.needsUpdate = true;
-    },
-    forget(kind: number): void {
-      made.get(kind)?.dispose();
-      made.delete(kind);
-    },
-    dispose(): void {
-      group.remove(mesh);
-      for (const geometry of made.values()) geometry.dispose();
     },
   };
 }

@@ -11,6 +11,7 @@ import type { MachineDocument } from '../../../core/document';
 import type { Machine } from '../../../core/machine';
 import { type AppState, transient } from '../../../store';
 import type { Motion } from '../machine/poses';
+import { practiceMotion } from './practice-motion';
 import { spinRates } from './spin';
 import { studyMotion } from './study-motion';
 import { easeInOut, stepTime, teardownClock } from './teardown-clock';
@@ -61,6 +62,7 @@ export function stageMotion(document: MachineDocument): StageMotion {
   let explodeShown = -1;
   let timeShown = -1;
   const study = studyMotion(machine);
+  const practice = practiceMotion();
   let settle: { drum: number; exciter: number; at: number } | null = null;
   const motion = {
     get timeline() {
@@ -96,7 +98,13 @@ export function stageMotion(document: MachineDocument): StageMotion {
         timeShown = -1;
         changed = true;
       }
-      if (clock !== null && timeline !== null) {
+      if (state.practice.stage !== null) {
+        // Practice has the parts: the plan's own time stands.
+        const practised = practice.advance(dt_s, state.practice.stage, cuts, motion.teardown);
+        changed ||= practised.changed;
+        moving ||= practised.moving;
+        timeShown = -1;
+      } else if (clock !== null && timeline !== null) {
         const next = clock.advance(transient.teardownTime_s, dt_s, state.teardown, cuts);
         transient.teardownTime_s = next.time_s;
         if (next.time_s !== timeShown) {
