@@ -34,7 +34,14 @@ const PICTURES = [
         .click({ force: true });
     },
   },
-  { name: 'night', act: (page) => page.getByRole('radio', { name: 'Night shift' }).check({ force: true }) },
+  {
+    name: 'night',
+    act: async (page) => {
+      await page.getByRole('tab', { name: 'Settings' }).click();
+      await page.getByRole('radio', { name: 'Night shift' }).check({ force: true });
+      await page.getByRole('tab', { name: 'Exciter' }).click();
+    },
+  },
   { name: 'low', act: (page) => page.locator('input[type=radio][value=low]').check({ force: true }) },
   { name: 'phone', width: 390, height: 844 },
   { name: 'tablet', width: 1024, height: 768 },
@@ -43,12 +50,12 @@ const PICTURES = [
 const wanted = process.argv.slice(2);
 const { server, url } = await serveFolder(join(root, 'dist'));
 const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_FLAGS });
-for (const { name, width = 1440, height = 900, act } of PICTURES) {
+for (const { name, width = 1440, height = 900, address = '', act } of PICTURES) {
   if (wanted.length > 0 && !wanted.includes(name)) continue;
   const context = await browser.newContext({ viewport: { width, height }, reducedMotion: 'reduce' });
   const page = await context.newPage();
   page.setDefaultTimeout(60000);
-  await page.goto(`${url}?tier=full`);
+  await page.goto(`${url}?tier=full${address}`);
   await page.waitForFunction(() => (window.__drumbench?.stats?.frames ?? 0) > 0);
   await page.waitForTimeout(3000);
   if (act) {

@@ -34,7 +34,7 @@ export function ImportReport() {
       </h3>
       {!report.accepted && <p>{t('import.unchanged', { name })}</p>}
       {lines.length > 0 && (
-        <ol className="faults mono" tabIndex={0} aria-label={t('import.faults')}>
+        <ol className="import-faults mono" tabIndex={0} aria-label={t('import.faults')}>
           {lines.map((line, i) => (
             <li key={i}>{line}</li>
           ))}
