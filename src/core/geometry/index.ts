@@ -7,3 +7,6 @@ export * from './mass-properties';
 export * from './render-mesh';
 export * from './section';
 export * from './validate';
+export * from './drawing/balloon-layout';
+export * from './drawing/line-drawing';
+export { type DrawnPart, type Frame, type View, viewFrom } from './drawing/projection';

@@ -10,6 +10,7 @@
  *   build again when they change. Core speaks in messages (`job.*`); a job's own words are `Text` (`textIn(text, 'en')`).
  * - `startProgress`, `reduceProgress(sheet, progress, event)`, `mayTick`, `openHold`: ticks, fields, notes and the rule of
  *   the hold point. `exportProgress` / `importProgress`: JSON without loss, every fault listed.
+ * - `sheetPictures(machine, sheet, plan)`: which steps share a drawing, what is drawn and what has left by then.
  * - `jobVerdict(study, measured)`: measured amplitude and rate against expected; `historyEntry(...)` for the machine's log.
  */
 export * from './schema';
@@ -26,3 +27,4 @@ export * from './progress';
 export * from './transfer';
 export * from './verdict';
 export * from './history';
+export * from './pictures';

@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'react';
 import { useApp, useAppStore, useCommands } from '../bind';
 import { projectSeen, type SeenPoint, seenPoints, wantedBalloons, MOST_BALLOONS } from './balloons/anchors';
 import { type BalloonSvg, balloonSvg } from './balloons/balloon-svg';
-import { layoutBalloons } from './balloons/layout';
+import { layoutBalloons } from '../../core/geometry';
 import type { StagePalette } from './palette';
 import type { StageLink } from './stage-link';
 import { transient } from '../../store';

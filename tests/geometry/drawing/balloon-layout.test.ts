@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Anchor, crosses, layoutBalloons, spaced } from '../../src/view/scene/balloons/layout';
+import { type Anchor, crosses, layoutBalloons, spaced } from '../../../src/core/geometry';
 
 const columns = { leftX: 40, rightX: 960, top: 30, bottom: 670, gap: 32 };
 const anchors = fc

@@ -1,5 +1,5 @@
 /** Draws balloons into one SVG: circle, number, thin leader, dot. Nodes are kept and moved, never rebuilt in a frame. */
-import type { Balloon } from './layout';
+import type { Balloon } from '../../../core/geometry';
 
 const NS = 'http://www.w3.org/2000/svg';
 
