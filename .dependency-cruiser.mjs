@@ -53,7 +53,7 @@ export const ARROWS = {
   ),
   'edge/storage': core('kernel', 'records'),
   'edge/link': core('kernel', 'classroom', 'records', 'quiz'),
-  'edge/host': [...core('kernel', 'classroom', 'quiz', 'lessons', 'records'), 'edge/content'],
+  'edge/host': [...core('kernel', 'classroom', 'quiz', 'lessons', 'records'), 'edge/content', 'edge/cli'],
   'edge/cli': [...allCore, 'edge/content', 'words'],
   words: [],
   'view/theme': [],

@@ -3,7 +3,7 @@
  * comes in; sizes are bounded before anything is read.
  */
 import { z } from 'zod';
-import { ITEM_KINDS } from '../quiz';
+import { type Answer, type Certainty, type Item, ITEM_KINDS } from '../quiz';
 import type { Message } from '../kernel';
 import {
   answerSchema,
@@ -19,7 +19,6 @@ import {
 import type { ClassReport } from './report';
 import { type ClassSettings, MOST_QUESTIONS, type QuestionOrigin } from './state';
 import type { InstructorView, LearnerView } from './views';
-import type { Item } from '../quiz';
 
 /** Longest message in bytes; a connection that sends more is cut. */
 export const MOST_BYTES_LEARNER = 4096;
@@ -45,8 +44,11 @@ export const learnerMessageSchema = z.discriminatedUnion('type', [
     code: z.string().max(40),
     seat: seatSchema,
     name: nameSchema.nullable(),
-    /** Its token where it has one: a change of number, not a new phone. */
-    token: tokenSchema.nullable(),
+    /**
+     * Made by the phone and kept before it is sent, so that a join whose reply was lost can be sent again; a known one
+     * asks for another number.
+     */
+    token: tokenSchema,
   }),
   /** First words of a phone that has joined before. */
   z.strictObject({ type: z.literal('resume'), version: z.literal(TALK_VERSION), token: tokenSchema }),
@@ -154,8 +156,14 @@ export interface HostPage {
   readonly learnersOnline: number;
 }
 
+export interface GivenFromSeat {
+  readonly answer: Answer | null;
+  readonly certainty: Certainty | null;
+  readonly right: boolean;
+}
+
 export type HostMessage =
-  | { readonly type: 'joined'; readonly token: string; readonly view: LearnerView }
+  | { readonly type: 'joined'; readonly view: LearnerView }
   | { readonly type: 'view'; readonly view: LearnerView }
   | { readonly type: 'accepted'; readonly id: string }
   | { readonly type: 'refused'; readonly id: string | null; readonly why: Message }
@@ -169,8 +177,8 @@ export type HostMessage =
       readonly at_ms: number;
       readonly settings: ClassSettings;
       readonly report: ClassReport;
-      /** By question and seat, for the grid. */
-      readonly answers: readonly Readonly<Record<string, string>>[];
+      /** By question, then seat. */
+      readonly given: readonly Readonly<Record<string, GivenFromSeat>>[];
     }
   | { readonly type: 'pong' };
 
