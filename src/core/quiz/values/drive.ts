@@ -33,6 +33,8 @@ export function* driveValues(machine: Machine): Values {
       yield* flatten(way, rest);
       yield* flatten(way, traction);
     }
+    // What the drum could pull on the same ground on the level: grip times the load on it.
+    yield* flatten(name, { 'drum-grip-level_N': study.drum.adhesion * study.drum.load_N });
     if (name === 'study.slope') yield* endValues(machine, study);
   }
   for (const grade_percent of TOW_GRADES_percent) {
