@@ -3,6 +3,7 @@ import type { Catalogue } from '../catalogue';
 import calc from './calc';
 import calcMechanics from './calc-mechanics';
 import cautions from './cautions';
+import classHost from './class-host';
 import faults from './faults';
 import faultBench from './fault-bench';
 import orderQuestions from './order-questions';
@@ -11,6 +12,7 @@ import lessonFaults from './lesson-faults';
 import jobSheet from './job-sheet';
 import parts from './parts';
 import practice from './practice';
+import practicePlace from './practice-place';
 import questions from './questions';
 import settled from './settled';
 import shot from './shot';
@@ -25,6 +27,7 @@ const english: Catalogue = {
   ...parts,
   ...units,
   ...cautions,
+  ...classHost,
   ...why,
   ...faults,
   ...faultBench,
@@ -32,6 +35,7 @@ const english: Catalogue = {
   ...learn,
   ...orderQuestions,
   ...practice,
+  ...practicePlace,
   ...questions,
   ...stage,
   ...studies,
