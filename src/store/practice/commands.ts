@@ -8,6 +8,7 @@ import {
   practiceBench,
   type PracticeBench,
   type PracticeState,
+  type Refused,
   resumePractice,
   scoreOf,
   startLaid,
@@ -16,6 +17,7 @@ import {
   undoMove,
   withTime,
 } from '../../core/assembly';
+import type { Message } from '../../core/kernel';
 import type { Commands } from '../commands';
 import { ensureGraph } from '../graph/commands';
 import { ensureCourse, ensureTopic } from '../lessons/commands';
@@ -26,8 +28,11 @@ import { requestFrame } from '../transient';
 import { keptOf, PRACTICE_RECORDS, readKept, writeKept } from './kept';
 import { type LessonHelp, lessonFor } from './lesson-help';
 import { confirmations } from './confirmations';
-import { atRest, lookingAt, moving, partsOfBodies, stuckAt } from './stage';
+import { atRest, likeTheFirst, lookingAt, moving, partsOfBodies, stuckAt } from './stage';
 import type { KeptRun, MadeMove, PracticeRun, PracticeSlice, PracticeStage, PracticeTask } from './state';
+
+/** Finished runs that are kept; older ones make room. */
+const FINISHED_MOST = 20;
 
 export function createPracticeCommands(store: AppStore, ports: Ports, commands: Commands) {
   const get = (): PracticeSlice => store.getState().practice;
@@ -58,9 +63,13 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
   }
 
   function keep(run: PracticeRun): void {
+    const { moves, wrong, hints, undone } = run.state;
+    if (moves.length + wrong.length + hints.length + undone === 0) return;
     const kept = keptOf(run, Date.now(), leastWalk(run.bench, run.state.goal).moves.length);
     const others = (get().kept ?? []).filter((each) => each.id !== run.id);
-    set({ kept: [kept, ...others] });
+    const old = others.filter((each) => each.score !== null).slice(FINISHED_MOST);
+    for (const { id } of old) void ports.records.remove(PRACTICE_RECORDS, id);
+    set({ kept: [kept, ...others.filter((each) => !old.includes(each))] });
     void ports.records.write(PRACTICE_RECORDS, run.id, writeKept(kept));
   }
 
@@ -95,12 +104,41 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
     return open && !run.paused && run.score === null ? run : null;
   }
 
+  /** The person has gone to another place: the clock stands, the stage is theirs again. */
+  function stepOut(): void {
+    const { run } = get();
+    if (run !== null && run.score === null) {
+      change({ state: timed(run.state), pending: null });
+      keep(get().run!);
+    }
+    read_ms = null;
+    set({ stage: null });
+    giveStageBack(store, commands);
+  }
+
+  /** Until the stage is given back: another place or another machine ends the run's hold on it. */
+  let stopWatching = (): void => undefined;
+  function watchStage(): void {
+    stopWatching();
+    const { document } = store.getState();
+    stopWatching = store.subscribe((s) => {
+      if (s.practice.stage === null) return stopWatching();
+      if (s.document === document && s.route.place === 'practice') return;
+      stopWatching();
+      if (s.document === document) return stepOut();
+      read_ms = null;
+      set({ run: null, stage: null, phase: 'choose' });
+      giveStageBack(store, commands);
+    });
+  }
+
   function begin(run: PracticeRun): void {
-    applyStage(store, {});
+    applyStage(store, { labels: true });
     read_ms = run.paused || run.score !== null ? null : Date.now();
     set({ phase: 'run', run, refused: null, stage: atRest(run, startOf(run)) });
     commands.select(null);
     commands.go('practice', 'run', run.id);
+    watchStage();
   }
 
   /** Makes a legal move: everything that it needs is confirmed. */
@@ -163,7 +201,6 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
         paused: false,
         score: null,
       });
-      keep(get().run!);
     },
     /** Takes a kept run up again; where it cannot be, `refused` says why. */
     async resume(id: string): Promise<void> {
@@ -227,13 +264,15 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
       const first = parts[0];
       if (first === undefined) return;
       commands.select(run.bench.machine.parts[first]!.id);
-      if (show) set({ stage: lookingAt(stage, parts) });
+      if (show) set({ stage: lookingAt(stage, parts, []) });
     },
-    /** Brings parts into view, by unit. */
-    look(unitIds: readonly string[]): void {
+    /** Brings what stands in the way into view, with those alike, dashed. */
+    lookAtBlocker(unitId: string): void {
       const { run, stage } = get();
-      if (run === null || stage === null) return;
-      set({ stage: lookingAt(stage, partsOfBodies(run.bench, unitIds)) });
+      if (run === null || stage === null || run.answer.kind !== 'refused') return;
+      const others = run.answer.blockers.filter((id) => id !== unitId);
+      const parts = partsOfBodies(run.bench, likeTheFirst(run.bench, [unitId, ...others]));
+      set({ stage: lookingAt(stage, parts, parts) });
     },
     /** Tries to take a unit off, or to put it on. */
     tryUnit(unitId: string): void {
@@ -249,6 +288,7 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
         return;
       }
       const exam = run.task.aid === 'exam' && outcome.counts;
+      const blockers = exam ? [] : namedFirst(outcome);
       change(
         {
           state,
@@ -257,11 +297,11 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
             kind: 'refused',
             unitId,
             reason: exam ? null : outcome.reason,
-            blockers: exam ? [] : outcome.blockers,
+            blockers,
             counts: outcome.counts,
           },
         },
-        stuckAt(run, stage, document.explode, unitId, exam ? [] : outcome.blockers),
+        stuckAt(run, stage, document.explode, unitId, blockers),
       );
       keep(get().run!);
     },
@@ -323,27 +363,14 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
     },
     /** Leaves the run for the list of tasks; it is kept and can be taken up again. */
     leave(): void {
-      const { run } = get();
-      if (run !== null && run.score === null) {
-        change({ state: timed(run.state), pending: null });
-        keep(get().run!);
-      }
-      read_ms = null;
-      set({ run: null, stage: null, phase: 'choose' });
-      giveStageBack(store, commands);
+      stepOut();
+      set({ run: null, phase: 'choose' });
       commands.go('practice');
     },
-    /** The person has gone to another place: the clock stands, the stage is theirs again. */
-    stepOut(): void {
-      const { run } = get();
-      if (run === null) return;
-      if (run.score === null) {
-        change({ state: timed(run.state), pending: null });
-        keep(get().run!);
-      }
-      read_ms = null;
-      set({ stage: null });
-      giveStageBack(store, commands);
+    /** The page is looked at again, or no longer: the clock goes or stands. */
+    watch(looked: boolean): void {
+      this.tick();
+      read_ms = looked && live() !== null && get().stage !== null ? Date.now() : null;
     },
     /** Steps of lessons that help with what went wrong, by the number of the wrong try. */
     async lessonHelp(): Promise<readonly (LessonHelp | null)[]> {
@@ -364,3 +391,14 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
     },
   };
 }
+
+/** Units that a reason names as standing in the way. */
+function namedIn({ params }: Message): readonly string[] {
+  const by = params?.['by'];
+  return Array.isArray(by) ? (by as readonly unknown[]).filter((id) => typeof id === 'string') : [];
+}
+
+/** What stands in the way, what the reason names first. */
+const namedFirst = ({ reason, blockers }: Refused): readonly string[] => [
+  ...new Set([...namedIn(reason).filter((id) => blockers.includes(id)), ...blockers]),
+];

@@ -31,7 +31,7 @@ export function moving(from: PracticeStage['from'], laying: Laying, back: boolea
   };
 }
 
-/** A try that could not move: the unit gives a little and what holds it stands out. */
+/** A try that could not move: the unit gives a little, and what holds it first of all stands out. */
 export function stuckAt(
   run: PracticeRun,
   before: PracticeStage,
@@ -41,7 +41,7 @@ export function stuckAt(
 ): PracticeStage {
   const { bench } = run;
   const parts = partsOfBodies(bench, [unitId]);
-  const barring = partsOfBodies(bench, blockers);
+  const barring = partsOfBodies(bench, likeTheFirst(bench, blockers));
   return {
     ...NOTHING,
     serial: ++serial,
@@ -54,14 +54,24 @@ export function stuckAt(
 }
 
 /** Parts asked for come into view; nothing moves. */
-export const lookingAt = (before: PracticeStage, frame: readonly number[]): PracticeStage => ({
-  ...before,
+export const lookingAt = (
+  before: PracticeStage,
+  frame: readonly number[],
+  blockers: readonly number[],
+): PracticeStage => ({
+  ...NOTHING,
   serial: ++serial,
   from: before.to,
-  laying: null,
-  stuck: null,
+  to: before.to,
+  blockers,
   frame,
 });
+
+/** Of what stands in the way the first, with those alike: all of it at once is a thicket. */
+export function likeTheFirst({ bodyOf, entryOf }: PracticeBench, ids: readonly string[]): string[] {
+  const entry = entryOf[bodyOf(ids[0] ?? '')];
+  return ids.filter((id) => entryOf[bodyOf(id)] === entry);
+}
 
 /** Where a part goes in the exploded view: the way that a hand would pull. */
 function wayOut({ groupOffsets, innerOffsets }: Explode, part: number): Vec3 {

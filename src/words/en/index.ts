@@ -13,6 +13,7 @@ import jobSheet from './job-sheet';
 import parts from './parts';
 import practice from './practice';
 import practicePlace from './practice-place';
+import questionPlots from './question-plots';
 import questions from './questions';
 import settled from './settled';
 import shot from './shot';
@@ -36,6 +37,7 @@ const english: Catalogue = {
   ...orderQuestions,
   ...practice,
   ...practicePlace,
+  ...questionPlots,
   ...questions,
   ...stage,
   ...studies,

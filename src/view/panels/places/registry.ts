@@ -11,6 +11,7 @@ interface PlaceEntry {
 }
 
 export const PLACE_ENTRIES: Readonly<Partial<Record<Place, PlaceEntry>>> = {
+  practice: { content: lazy(() => import('../practice/PracticePlace')) },
   lessons: { content: lazy(() => import('../lessons/LessonsPlace')) },
   quiz: {
     content: lazy(() => import('../quiz/QuizPlace')),
