@@ -18,9 +18,11 @@ export const journalLine = (number: number, record: unknown): string => {
 
 export interface JournalRead {
   readonly records: readonly unknown[];
-  /** Bytes up to the end of the last whole record. */
+  /** Bytes up to the end of the last whole line. */
   readonly bytes: number;
-  /** Whole lines that cannot be read, or whose checksum or number is wrong. */
+  /** Highest number given so far. */
+  readonly last: number;
+  /** Records that are missing or cannot be read, and lines that come a second time. */
   readonly damaged: number;
   /** A last line that was not written to its end. */
   readonly torn: boolean;
@@ -28,30 +30,32 @@ export interface JournalRead {
 
 /** Reads what can be read; a file that is not there is empty. */
 export function readJournal(path: string): JournalRead {
-  if (!existsSync(path)) return { records: [], bytes: 0, damaged: 0, torn: false };
+  if (!existsSync(path)) return { records: [], bytes: 0, last: 0, damaged: 0, torn: false };
   const data = readFileSync(path);
   const end = data.lastIndexOf(0x0a) + 1;
   const records: unknown[] = [];
-  let damaged = 0;
-  let number = 0;
   const lines = data.subarray(0, end).toString('utf8').split('\n').slice(0, -1);
+  let last = 0;
   for (const line of lines) {
-    number++;
-    const record = readLine(line, number);
-    if (record === undefined) damaged++;
-    else records.push(record);
+    const read = readLine(line);
+    // Numbers rise: a line that was copied to another place is not what happened there.
+    if (read === null || read.number <= last) continue;
+    last = read.number;
+    records.push(read.record);
   }
-  return { records, bytes: end, damaged, torn: end < data.length };
+  last = Math.max(last, lines.length);
+  return { records, bytes: end, last, damaged: last - records.length, torn: end < data.length };
 }
 
-function readLine(line: string, number: number): unknown {
+function readLine(line: string): { readonly number: number; readonly record: unknown } | null {
   const [at, check] = line.split(' ', 2);
+  const number = Number(at);
   const text = line.slice((at?.length ?? 0) + (check?.length ?? 0) + 2);
-  if (at !== String(number) || check !== checkOf(number, text)) return undefined;
+  if (!Number.isInteger(number) || check !== checkOf(number, text)) return null;
   try {
-    return JSON.parse(text) as unknown;
+    return { number, record: JSON.parse(text) as unknown };
   } catch {
-    return undefined;
+    return null;
   }
 }
 
@@ -65,7 +69,7 @@ export interface Journal {
 export async function openJournal(path: string, found: JournalRead): Promise<Journal> {
   if (found.torn) truncateSync(path, found.bytes);
   const handle = await open(path, 'a', 0o600);
-  return writer(handle, found.records.length + found.damaged);
+  return writer(handle, found.last);
 }
 
 interface Waiting {
