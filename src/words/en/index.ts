@@ -10,6 +10,7 @@ import orderQuestions from './order-questions';
 import learn from './learn';
 import lessonFaults from './lesson-faults';
 import jobSheet from './job-sheet';
+import jobs from './jobs';
 import parts from './parts';
 import practice from './practice';
 import practicePlace from './practice-place';
@@ -46,5 +47,6 @@ const english: Catalogue = {
   ...calc,
   ...calcMechanics,
   ...jobSheet,
+  ...jobs,
 };
 export default english;

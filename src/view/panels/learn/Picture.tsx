@@ -1,54 +1,58 @@
 /** Pictures and plots that a question asks to be read, drawn from the model. */
 import { useMemo } from 'react';
-import type { PictureSetting } from '../../../core/quiz';
-import { type ExciterStudy } from '../../../core/studies';
-import { useSpeech } from '../../bind';
+import { type PictureSetting, plotCurve, type PlotName } from '../../../core/quiz';
+import { exciterStudy } from '../../../core/studies';
+import { selectSubject } from '../../../store';
+import { useApp, useSpeech } from '../../bind';
 import { ExciterDrawing } from '../exciter/ExciterDrawing';
-import { useExciterStudy } from '../exciter/use-exciter-study';
 import { Plot } from '../studies/Plot';
 
-const FREQUENCIES_Hz = Array.from({ length: 41 }, (_, i) => i);
+const LETTERS = 'ABCDE';
 
 export function Picture({ picture }: { readonly picture: PictureSetting }) {
-  const { t } = useSpeech();
-  const study = useExciterStudy();
-  if (study === null) return <p className="faint">{t('ask.no-picture')}</p>;
-  if (picture.type === 'exciter')
-    return (
-      <figure className="ask-picture">
-        <ExciterDrawing study={study} direction={picture.direction} />
-      </figure>
-    );
-  return <ForcePlot study={study} />;
+  return picture.type === 'plot' ? <CurvePlot plot={picture.plot} /> : <ExciterPicture picture={picture} />;
 }
 
-/** Centrifugal force over frequency, one line a range: U (2 pi f)^2. */
-function ForcePlot({ study }: { readonly study: ExciterStudy }) {
+type ExciterSetting = Extract<PictureSetting, { type: 'exciter' }>;
+
+/** The machine's own exciter with what the question changes in it, whatever is set on the stage. */
+function ExciterPicture({ picture }: { readonly picture: ExciterSetting }) {
   const { t } = useSpeech();
-  const lines = useMemo(
-    () =>
-      (['high', 'low'] as const).map((direction, i) => {
-        const U_kgm = study[direction].value?.U_kgm;
-        return {
-          name: `${'AB'[i]}`,
-          key: `force_${'ab'[i]}_N`,
-          values: FREQUENCIES_Hz.map((f) => (U_kgm === undefined ? null : U_kgm * (2 * Math.PI * f) ** 2)),
-        };
-      }),
-    [study],
+  const subject = useApp(selectSubject);
+  const { direction, fill = null, baffle_on: baffleOn = true } = picture;
+  const study = useMemo(() => {
+    if (subject === null) return null;
+    const { machine, solids, masses, fit } = subject;
+    const own = { frequencyHigh_Hz: null, frequencyLow_Hz: null, bafflePsi_deg: null };
+    return exciterStudy(machine, solids, masses, { ...own, fill, baffleOn }, fit);
+  }, [subject, fill, baffleOn]);
+  if (study === null) return <p className="faint">{t('ask.no-picture')}</p>;
+  return (
+    <figure className="ask-picture">
+      <ExciterDrawing study={study} direction={direction} />
+    </figure>
   );
+}
+
+function CurvePlot({ plot }: { readonly plot: PlotName }) {
+  const { t } = useSpeech();
+  const subject = useApp(selectSubject);
+  const curve = useMemo(() => (subject === null ? null : plotCurve(subject, plot)), [subject, plot]);
+  if (curve === null) return <p className="faint">{t('ask.no-picture')}</p>;
+  const { x, y, lines, mark } = curve;
   return (
     <Plot
-      title={t('ask.plot-force')}
-      file="force-over-frequency"
-      x={{
-        name: t('ask.plot-frequency'),
-        key: 'frequency_Hz',
-        quantity: 'frequency',
-        values: FREQUENCIES_Hz,
-      }}
-      y={{ name: t('ask.plot-force-axis'), key: 'force_N', quantity: 'force-large', low: 0 }}
-      lines={lines}
+      title={t(`ask.plot.${plot}`)}
+      file={plot}
+      downwards={x.downwards ?? false}
+      x={{ name: t(`ask.plot.${plot}.x`), key: x.key, quantity: x.quantity, values: x.values }}
+      y={{ name: t(`ask.plot.${plot}.y`), key: y.key, quantity: y.quantity, low: 0 }}
+      lines={lines.map((values, i) => ({
+        name: LETTERS[i] ?? '',
+        key: `${y.key}_${LETTERS[i]?.toLowerCase() ?? ''}`,
+        values,
+      }))}
+      {...(mark === undefined ? {} : { marks: [{ at: mark, name: t(`ask.plot.${plot}.mark`) }] })}
     />
   );
 }

@@ -1,0 +1,23 @@
+/** Plots that questions ask to be read: title and axes. Lines are told apart by letters alone. */
+export default {
+  'ask.plot.force-over-frequency': 'Centrifugal force over frequency',
+  'ask.plot.force-over-frequency.x': 'Frequency',
+  'ask.plot.force-over-frequency.y': 'Force',
+  'ask.plot.stress-over-depth': 'Pressure under the drum over depth',
+  'ask.plot.stress-over-depth.x': 'Depth',
+  'ask.plot.stress-over-depth.y': 'Pressure',
+  'ask.plot.transmissibility': 'Share of the motion that reaches the frame',
+  'ask.plot.transmissibility.x': 'Frequency',
+  'ask.plot.transmissibility.y': 'Frame over drum',
+  'ask.plot.transmissibility.mark': 'work',
+  'ask.plot.sling-leg': 'Pull in one leg, straight legs are 1',
+  'ask.plot.sling-leg.x': 'Angle from level',
+  'ask.plot.sling-leg.y': 'Times as much',
+  'ask.plot.bearing-life': 'Rating life of an exciter bearing',
+  'ask.plot.bearing-life.x': 'Load, share of HIGH',
+  'ask.plot.bearing-life.y': 'Life',
+  'ask.plot.bearing-life.mark': 'HIGH',
+  'ask.plot.amplitude-over-ballast': 'Amplitude over liquid in the drum',
+  'ask.plot.amplitude-over-ballast.x': 'Liquid',
+  'ask.plot.amplitude-over-ballast.y': 'Amplitude',
+} as const;
