@@ -130,7 +130,7 @@ const practicePlace = {
   'practice.other': 'Another task',
   'practice.said': '{{text}}',
   'practice.said-done': 'Done. {{points}}.',
-  'practice.stage.confirm': 'Confirm in the panel what must be held first.',
+  'practice.stage.confirm': 'First confirm what the panel asks.',
   'practice.stage.label': 'In hand, on the stage',
 } as const satisfies Readonly<Record<string, string>>;
 

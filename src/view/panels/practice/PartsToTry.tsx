@@ -23,6 +23,12 @@ export function PartsToTry({ run, machine, hand }: Props) {
   const [search, setSearch] = useState('');
   const { bench, state } = run;
   const { moves } = state;
+  // What was sought has gone with the move: all that is left is listed again.
+  const [listed, setListed] = useState(moves);
+  if (listed !== moves) {
+    setListed(moves);
+    setSearch('');
+  }
   const groups = useMemo(
     () => rowGroups(speech, machine, bench, state, search),
     // what is where follows from the moves alone
@@ -30,16 +36,15 @@ export function PartsToTry({ run, machine, hand }: Props) {
     [speech, machine, bench, moves, search],
   );
   /** Of several alike the one that can go now, if any can: the row stands for them all. */
-  const choose = (row: PracticeRow): void => {
+  const choose = (row: PracticeRow, byKey: boolean): void => {
     const free =
       row.unitIds.length > 1
         ? row.unitIds.find((id) => tryUnit(bench, state, id).outcome.kind === 'legal')
         : undefined;
     commands.take(free ?? row.unitIds[0]!);
-    // The try is next: Enter twice picks a part and takes it off.
-    requestAnimationFrame(() =>
-      window.document.querySelector<HTMLElement>('.practice-try')?.focus({ preventScroll: true }),
-    );
+    // By the keyboard the try is next: Enter twice picks a part and takes it off.
+    if (byKey)
+      requestAnimationFrame(() => window.document.querySelector<HTMLElement>('.practice-try')?.focus());
   };
   const title = t(run.task.mode === 'take-apart' ? 'practice.list-off' : 'practice.list-on');
   return (
@@ -68,7 +73,7 @@ export function PartsToTry({ run, machine, hand }: Props) {
                   className="practice-row"
                   data-unit={row.unitIds[0]}
                   aria-pressed={hand !== null && row.unitIds.includes(hand)}
-                  onClick={() => choose(row)}
+                  onClick={(event) => choose(row, event.detail === 0)}
                 >
                   <ItemBalloon item={row.item ?? '·'} />
                   <span>

@@ -62,9 +62,11 @@ export function RunView({ run, machine }: Props) {
       ) : (
         <>
           <div className="practice-now">
-            <AnswerCard run={run} machine={machine} box={answer} />
             {run.pending === null ? (
-              <HandCard run={run} machine={machine} hand={hand} />
+              <>
+                <AnswerCard run={run} machine={machine} box={answer} />
+                <HandCard run={run} machine={machine} hand={hand} />
+              </>
             ) : (
               <ConfirmCard run={run} machine={machine} pending={run.pending} />
             )}
