@@ -23,6 +23,11 @@ export const ports: Ports = {
   loadFaults,
   course: { loadCourse, loadTopic, loadGlossary },
   jobs: { loadJobs, loadPlan: loadJobPlan },
+  // Few pages come from a class host: the way to it is fetched when somebody goes to class.
+  classroom: {
+    greet: async () => (await import('../edge/link')).greetClass(),
+    link: async (listener) => (await import('../edge/link')).linkClass(listener),
+  },
   records,
   keep,
 };

@@ -16,3 +16,4 @@ export * from './lessons';
 export * from './quiz';
 export * from './practice';
 export * from './jobs';
+export * from './class';

@@ -1,5 +1,6 @@
 /** What the store asks of the world; app/wire hands over the implementations. */
 import type { BlockingGraph } from '../core/assembly';
+import type { ClassGreeting, ClassLink, LinkListener } from '../core/classroom';
 import type { MachineDocument } from '../core/document';
 import type { FaultBook } from '../core/faults';
 import type { Job, JobPlan } from '../core/jobs';
@@ -44,6 +45,13 @@ export interface JobPort {
   loadPlan(machineId: string, jobId: string): Promise<JobPlan>;
 }
 
+/** The class host that served this page, where one did. */
+export interface ClassroomPort {
+  /** What it says of itself; null when the page comes from somewhere else. */
+  greet(): Promise<ClassGreeting | null>;
+  link(listener: LinkListener): Promise<ClassLink>;
+}
+
 export interface Ports {
   /** Loads the shipped machine; progress from 0 to 1. */
   loadShipped(onProgress: (share: number) => void): Promise<MachineDocument>;
@@ -63,6 +71,7 @@ export interface Ports {
   readonly records: RecordPort;
   readonly course: CoursePort;
   readonly jobs: JobPort;
+  readonly classroom: ClassroomPort;
   /** Small settings that survive a reload; may refuse (private mode), then nothing is kept. */
   readonly keep: { read(key: string): string | null; write(key: string, value: string): boolean };
 }

@@ -2,6 +2,7 @@
 import type { MachineDocument } from '../core/document';
 import type { Fault, UnitSystem } from '../core/kernel';
 import { BENCH, type Route } from './places';
+import { type ClassSlice, INITIAL_CLASS } from './class/state';
 import { type FaultsState, INITIAL_FAULTS } from './faults/state';
 import { type GraphState, INITIAL_GRAPH } from './graph/state';
 import { INITIAL_JOBS, type JobsState } from './jobs/state';
@@ -95,6 +96,7 @@ export interface AppState {
   readonly quiz: QuizState;
   readonly practice: PracticeSlice;
   readonly jobs: JobsState;
+  readonly class: ClassSlice;
   /** What the person has come to do, and what is open within it. */
   readonly route: Route;
   readonly panel: PanelName;
@@ -154,6 +156,7 @@ export const INITIAL_STATE: AppState = {
   quiz: INITIAL_QUIZ,
   practice: INITIAL_PRACTICE,
   jobs: INITIAL_JOBS,
+  class: INITIAL_CLASS,
   route: BENCH,
   panel: 'exciter',
   search: '',

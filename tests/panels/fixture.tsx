@@ -8,6 +8,7 @@ import { parseMachine } from '../../src/core/machine';
 import {
   type AppState,
   type AppStore,
+  type ClassroomPort,
   type Commands,
   createAppStore,
   createCommands,
@@ -70,6 +71,12 @@ export const noJobs: JobPort = {
   loadPlan: () => Promise.reject(new Error('not in this test')),
 };
 
+/** A page that no class host served. */
+export const noClass: ClassroomPort = {
+  greet: () => Promise.resolve(null),
+  link: () => Promise.reject(new Error('not in this test')),
+};
+
 export interface Rendered extends RenderResult {
   readonly store: AppStore;
   readonly commands: Commands;
@@ -100,6 +107,7 @@ export async function show(
       ),
     course: noCourse,
     jobs: noJobs,
+    classroom: noClass,
     records: memoryRecords(),
     keep: { read: () => null, write: () => true },
     ...ports,

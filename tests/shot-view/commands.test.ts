@@ -14,7 +14,7 @@ import {
   showShot,
   verdict,
 } from '../../src/store';
-import { memoryRecords, noCourse, noJobs } from '../panels/fixture';
+import { memoryRecords, noCourse, noClass, noJobs } from '../panels/fixture';
 import { due, exciterDocument, fakeWorker, stillTake } from './fixture';
 
 let document: MachineDocument;
@@ -40,6 +40,7 @@ async function bench() {
     loadFaults: () => Promise.resolve(null),
     course: noCourse,
     jobs: noJobs,
+    classroom: noClass,
     records: memoryRecords(),
     shot: worker.port,
   } satisfies Ports;

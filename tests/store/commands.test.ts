@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createAppStore, createCommands, DEFAULT_SETTINGS, type Ports, transient } from '../../src/store';
-import { memoryRecords, noCourse, noJobs } from '../panels/fixture';
+import { memoryRecords, noCourse, noClass, noJobs } from '../panels/fixture';
 
 function bench(kept: string | null = null) {
   const written: Record<string, string> = {};
@@ -19,6 +19,7 @@ function bench(kept: string | null = null) {
     loadFaults: () => Promise.resolve(null),
     course: noCourse,
     jobs: noJobs,
+    classroom: noClass,
     records: memoryRecords(),
     keep: {
       read: () => kept,

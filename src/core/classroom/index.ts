@@ -9,3 +9,4 @@ export * from './report';
 export * from './views';
 export * from './sheet';
 export * from './messages';
+export * from './link';

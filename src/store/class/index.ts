@@ -1,0 +1,2 @@
+export * from './state';
+export { createClassCommands, type HostOrder } from './commands';
