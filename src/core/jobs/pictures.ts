@@ -41,7 +41,7 @@ export function sheetPictures(machine: Machine, sheet: JobSheet, plan: Plan | nu
   const gone = new Set<string>();
   const partsOf = (ids: readonly string[]): string[] =>
     ids.flatMap((id) => findUnit(machine, id)?.partIds ?? []);
-  let open: Open | null = null;
+  let open = null as Open | null;
   const close = (): void => {
     if (open === null) return;
     const { steps, only, gone: goneIds } = open;

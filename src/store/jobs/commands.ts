@@ -35,7 +35,7 @@ import {
   readKept,
   readMeasured,
 } from './kept';
-import { explodeOf, jobBase, makeSheet, noPlan, stageAt } from './sheet';
+import { explodeOf, jobBase, makeSheet, noPlan, stageAt, summaryOf } from './sheet';
 import { type JobImport, type JobsState, NOT_MEASURED, type PaperSize } from './state';
 
 /** What happens to a sheet, without its time: the command brings that. */
@@ -96,7 +96,16 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
           ports.jobs.loadJobs(machineId),
           readKept(records, machineId),
         ]);
-        set({ ...kept, machineId, list, open: null, progress: null, stage: null, phase: 'ready' });
+        set({
+          ...kept,
+          machineId,
+          list,
+          summaries: {},
+          open: null,
+          progress: null,
+          stage: null,
+          phase: 'ready',
+        });
       } catch {
         set({ phase: 'failed' });
       }
@@ -124,6 +133,25 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
     }
   }
 
+  let summing: Promise<void> | null = null;
+  /** Works out time, lifts and what comes off of every job of the list, one after the other. */
+  async function sumUp(): Promise<void> {
+    await load();
+    const { document } = store.getState();
+    if (document === null) return;
+    for (const job of jobs().list) {
+      if (jobs().summaries[job.id] !== undefined) continue;
+      try {
+        const { plan } = await ports.jobs.loadPlan(document.machine.id, job.id);
+        if (jobs().machineId !== document.machine.id) return;
+        const summary = summaryOf(makeSheet(document, job, plan, {}), plan);
+        set({ summaries: { ...jobs().summaries, [job.id]: summary } });
+      } catch {
+        // a job whose plan cannot be had says so when it is opened
+      }
+    }
+  }
+
   /** Opens a job with the newest sheet under way of it. */
   function open(id: string): Promise<void> {
     if (jobs().open?.job.id === id && jobs().machineId === store.getState().document?.machine.id)
@@ -137,16 +165,17 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
     return opening.done;
   }
 
-  function verdict(): JobVerdict | null {
+  /** Measured amplitude and rate against what this machine's exciter should do. */
+  function verdict(measured: MeasuredJob): JobVerdict | null {
     const { document } = store.getState();
-    return document === null ? null : jobVerdict(jobBase(document).study, jobs().measured);
+    return document === null ? null : jobVerdict(jobBase(document).study, measured);
   }
 
   /** Files the open sheet in the history, finished or not; nothing of it is lost. */
   async function file(): Promise<boolean> {
     const { open: now, measured } = jobs();
     const progress = begun();
-    const judged = verdict();
+    const judged = verdict(measured);
     if (now === null || progress === null || judged === null) return false;
     const entry = historyEntry(now.sheet, progress, measured, judged, Date.now());
     const keptSafely = await keepEntry(records, entry);
@@ -219,6 +248,7 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
   return {
     load,
     open,
+    loadSummaries: (): Promise<void> => (summing ??= sumUp().finally(() => (summing = null))),
     /** Something happened on the open sheet; the first event begins it. False when the rule of hold points forbids it. */
     happen(event: JobEvent): boolean {
       const { open: now } = jobs();
@@ -241,6 +271,16 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
       const measured = await readMeasured(records, id);
       put(progress);
       set({ measured });
+    },
+    /** Takes a filed job up again: its sheet comes back as it was, and its entry stays. */
+    async reopen(id: string): Promise<void> {
+      const entry = jobs().history.find((e) => e.id === id);
+      if (entry === undefined) return;
+      const { progress } = entry;
+      const { high, low } = entry.measured;
+      if (!jobs().kept.some((p) => p.id === id)) keep({ ...progress, changed_ms: Date.now() });
+      await records.write(JOB_MEASURED, id, JSON.stringify({ high, low }));
+      await this.takeUp(id);
     },
     /** A fresh sheet beside those under way. */
     startAnew(): void {

@@ -5,7 +5,7 @@ import type { KindSolid } from '../../core/geometry';
 import { buildJobSheet, type FieldValues, type Job, type JobSheet, machineFor } from '../../core/jobs';
 import { exciterStudy, type ExciterStudy } from '../../core/studies';
 import { DEFAULT_EXCITER } from '../state';
-import type { JobStage } from './state';
+import type { JobStage, JobSummary } from './state';
 
 interface Base {
   readonly solids: Readonly<Record<string, KindSolid>>;
@@ -38,6 +38,18 @@ export function makeSheet(
   const { solids, study } = jobBase(document);
   const machine = machineFor(document.machine, job);
   return buildJobSheet({ machine, solids, masses: document.masses, job, plan, study, values });
+}
+
+export function summaryOf(sheet: JobSheet, plan: Plan | null): JobSummary {
+  const [heaviest] = [...sheet.lifts].sort((a, b) => b.mass_kg - a.mass_kg);
+  return {
+    time_s: sheet.time_s,
+    people: sheet.people,
+    steps: sheet.steps.length,
+    holds: sheet.steps.filter((s) => s.hold).length,
+    heaviest: heaviest === undefined ? null : { mass_kg: heaviest.mass_kg, byHand: heaviest.byHand },
+    plan,
+  };
 }
 
 const explodes = new WeakMap<Plan, Explode>();

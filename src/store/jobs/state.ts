@@ -22,6 +22,17 @@ export interface OpenJob {
   readonly sheet: JobSheet;
 }
 
+/** What a person wants to know of a job before opening it. */
+export interface JobSummary {
+  readonly time_s: number;
+  readonly people: number;
+  readonly steps: number;
+  readonly holds: number;
+  /** Heaviest lift; null where nothing is lifted. */
+  readonly heaviest: { readonly mass_kg: number; readonly byHand: boolean } | null;
+  readonly plan: Plan | null;
+}
+
 /** What came of a chosen file. */
 export interface JobImport {
   readonly fileName: string;
@@ -49,6 +60,8 @@ export interface JobsState {
   readonly machineId: string | null;
   readonly phase: 'idle' | 'loading' | 'ready' | 'failed';
   readonly list: readonly Job[];
+  /** By job id; filled one by one. */
+  readonly summaries: Readonly<Record<string, JobSummary>>;
   readonly open: OpenJob | null;
   readonly opening: 'no' | 'loading' | 'failed';
   /** Progress of the open job; null until its first tick or value. */
@@ -72,6 +85,7 @@ export const INITIAL_JOBS: JobsState = {
   machineId: null,
   phase: 'idle',
   list: [],
+  summaries: {},
   open: null,
   opening: 'no',
   progress: null,

@@ -23,10 +23,10 @@ export interface DrawnPicture {
   readonly alone: boolean;
 }
 
-/** Width of the sheet of drawing, pixels; printed 180 mm wide that is about 145 a inch. */
+/** Width of the sheet of drawing, pixels; printed 150 mm wide that is about 175 an inch. */
 const WIDTH = 1040;
-export const BALLOON_RADIUS = 15;
-const COLUMN = 34;
+export const BALLOON_RADIUS = 21;
+const COLUMN = 30;
 /** Least half size of what is drawn, metres: a bolt alone says little about where it sits. */
 const LEAST_M = 0.22;
 /** Height over width of a picture, least and most. */

@@ -12,6 +12,10 @@ interface PlaceEntry {
 
 export const PLACE_ENTRIES: Readonly<Partial<Record<Place, PlaceEntry>>> = {
   practice: { content: lazy(() => import('../practice/PracticePlace')) },
+  jobs: {
+    content: lazy(() => import('../jobs/JobsPlace')),
+    width: ([job, page]) => (page === 'sheet' ? 'page' : job === undefined ? 'panel' : 'wide'),
+  },
   lessons: { content: lazy(() => import('../lessons/LessonsPlace')) },
   quiz: {
     content: lazy(() => import('../quiz/QuizPlace')),
