@@ -5,7 +5,7 @@
 import { BEARING_HEATING_C } from '../../mechanics';
 import { namedNumber, type NamedValue } from './quantity-of';
 
-const PRACTICE = {
+export const PRACTICE = {
   /** Gap of a scraper bar on soil. */
   scraper_gap_least_m: 0.01,
   scraper_gap_most_m: 0.025,
@@ -32,6 +32,9 @@ const PRACTICE = {
   /** Share of the measured value that amplitude and vibration rate may be off. */
   amplitude_share: 0.1,
   rate_share: 0.03,
+  /** Workshop, and the room that a cold ring needs to drop in. */
+  shop_C: 20,
+  slide_in_m: 0.00005,
   ring_heating_C: BEARING_HEATING_C.target,
   ring_heating_limit_C: BEARING_HEATING_C.limit,
 } as const;

@@ -11,13 +11,11 @@ import {
 } from '../../mechanics';
 import { type Seat, seatLimits, tightRingSeat, wallOutside_m } from '../../studies';
 import type { Subject } from '../subject';
+import { PRACTICE } from './practice';
 import { flatten, namedNumber, type NamedValue } from './quantity-of';
 
 type Values = Generator<readonly [string, NamedValue]>;
 
-/** Shop at this temperature, and room to slide a cold ring in: common practice, no source. */
-const SHOP_C = 20;
-const SLIDE_m = 0.00005;
 const FRICTION = 0.12;
 /** Share of proof load that a bolt is tightened to (J. E. Shigley, from memory). */
 const PRELOAD_SHARE = 0.75;
@@ -33,6 +31,9 @@ export function* workshopValues(subject: Subject): Values {
   for (const relation of machine.relations)
     if (relation.type === 'thread')
       yield [`thread.${relation.male}.pitch_m`, namedNumber('_m', relation.pitch_m)];
+  for (const [id, { alpha_per_K }] of Object.entries(machine.materials))
+    if (alpha_per_K !== undefined)
+      yield [`material.${id}.growth_per_million`, { si: alpha_per_K * 1e6, quantity: 'plain' }];
   for (const unit of machine.units) if (unit.group !== null) yield* jointValues(machine, unit.id);
   yield* liftValues(subject);
 }
@@ -53,9 +54,9 @@ function* seatValues(machine: Machine, seat: Seat): Values {
   if (ring === null) return;
   const heat = heatingForGrowth({
     diameter_m: ring.diameter_m,
-    growth_m: ring.interference_m + SLIDE_m,
+    growth_m: ring.interference_m + PRACTICE.slide_in_m,
     alpha_per_K: alphaOf(machine, seat.outer),
-    start_C: SHOP_C,
+    start_C: PRACTICE.shop_C,
   });
   if (heat.ok && heat.value.temperature_C !== null)
     yield [`${name}.heat_housing_C`, namedNumber('_C', heat.value.temperature_C)];
