@@ -116,7 +116,11 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       link.cut,
     );
     if (points.length === 0) return;
-    const from = viewDirection(first ? 'home' : name, of.camera.aspect, motion.explodeShown);
+    const from = viewDirection(
+      first && name === 'fit' ? 'home' : name,
+      of.camera.aspect,
+      motion.explodeShown,
+    );
     rig!.frame(
       one === undefined ? points : roomy(points, ROOM_FOR_PART_M),
       from,

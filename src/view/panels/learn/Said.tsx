@@ -13,7 +13,8 @@ const inlines = (list: readonly Inline[], teller: Teller, links: Links): ReactNo
         return <br key={i} />;
       case 'value':
         return (
-          <span key={i} className="mono said-value">
+          // Numbers stand in figures of one width; a name reads as a word.
+          <span key={i} className={each.name === 'machine.name' ? 'said-value' : 'mono said-value'}>
             {teller.value(each.name, each.figures)}
           </span>
         );
