@@ -1,6 +1,7 @@
 /** Entry: settings first, then words, then the shell; the machine comes while the shell is already up. */
 import { createRoot } from 'react-dom/client';
 import { BindProvider, loadLanguage } from '../view/bind';
+import { parseAddress } from '../store';
 import '../view/theme';
 import { Shell } from './shell';
 import { commands, ports, store } from './wire';
@@ -10,6 +11,9 @@ if (root === null) throw new Error('app/main: element #root, got none');
 
 // Reads the kept settings at once (before its first wait), so the first paint has the right words and theme.
 void commands.start();
+// The place that the address names is there from the first paint.
+const named = parseAddress(window.location.hash);
+if (named !== null) commands.setRoute(named);
 await loadLanguage(store.getState().settings.language);
 createRoot(root).render(
   <BindProvider store={store} commands={commands} ports={ports}>

@@ -7,6 +7,7 @@ import type { Quantity } from '../../../core/kernel';
 import { useSpeech } from '../../bind';
 import { csvText, saveText } from '../common/csv';
 import { toShown } from '../../../core/kernel';
+import { letterPlaces, type PagePoint } from './plot-letters';
 import { logBounds, makeScale } from './plot-scale';
 
 export interface PlotLine {
@@ -97,13 +98,22 @@ export function Plot(props: PlotProps) {
       })
       .join('');
   };
-  /** Where the letter of a line stands: spread along the lines, so that they do not meet. */
-  const letterAt = (values: readonly (number | null)[], line: number): readonly [number, number] | null => {
-    const there = values.flatMap((value, i) => (value === null ? [] : [i]));
-    const i = there[Math.round(((line + 0.7) / (lines.length + 0.4)) * (there.length - 1))];
-    if (i !== undefined) return point(i, values[i]!);
-    return null;
-  };
+  const markPlaces = marks.flatMap((mark, i) => {
+    const at = toShown(mark.at, x.quantity, units);
+    if (at < xLow || at > xHigh) return [];
+    const place = downwards ? up.at(at) : across.at(at);
+    const late = place > (LEFT + edge) / 2;
+    return [{ name: mark.name, place, late, nameY: downwards ? place - 4 : TOP + 9 + 11 * (i % 3) }];
+  });
+  const letters = letterPlaces(
+    shownY.map((values) => values.flatMap((value, i) => (value === null ? [] : [point(i, value)]))),
+    markPlaces.flatMap(({ name, place, late, nameY }): PagePoint[] =>
+      downwards
+        ? [[edge - 16, place - 6]]
+        : [0.15, 0.5, 0.85].map((share) => [place + (late ? -1 : 1) * share * 6 * name.length, nameY - 4]),
+    ),
+    downwards ? [] : markPlaces.map(({ place }) => place),
+  );
   const bands = props.void === undefined ? [] : runsOf(props.void.at);
   const tick = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 3 });
   const unit = (axis: Axis): string =>
@@ -194,31 +204,25 @@ export function Plot(props: PlotProps) {
         {lines.map((line, i) => (
           <path key={line.key} d={pathOf(shownY[i]!)} className="p-line" strokeDasharray={DASHES[i]} />
         ))}
-        {marks.map((mark, i) => {
-          const at = toShown(mark.at, x.quantity, units);
-          if (at < xLow || at > xHigh) return null;
-          const place = downwards ? up.at(at) : across.at(at);
-          const late = place > (LEFT + edge) / 2;
-          return (
-            <g key={mark.name}>
-              <path
-                d={downwards ? `M${LEFT} ${place}H${edge}` : `M${place} ${TOP}V${foot}`}
-                className="p-mark"
-              />
-              <text
-                x={downwards ? edge - 2 : place + (late ? -3 : 3)}
-                y={downwards ? place - 4 : TOP + 9 + 11 * (i % 3)}
-                textAnchor={downwards || late ? 'end' : 'start'}
-                className="p-name"
-              >
-                {mark.name}
-              </text>
-            </g>
-          );
-        })}
+        {markPlaces.map(({ name, place, late, nameY }) => (
+          <g key={name}>
+            <path
+              d={downwards ? `M${LEFT} ${place}H${edge}` : `M${place} ${TOP}V${foot}`}
+              className="p-mark"
+            />
+            <text
+              x={downwards ? edge - 2 : place + (late ? -3 : 3)}
+              y={nameY}
+              textAnchor={downwards || late ? 'end' : 'start'}
+              className="p-name"
+            >
+              {name}
+            </text>
+          </g>
+        ))}
         {lines.length > 1 &&
           lines.map((line, i) => {
-            const at = letterAt(shownY[i]!, i);
+            const at = letters[i] ?? null;
             return (
               at !== null && (
                 <g key={line.key} transform={`translate(${at[0].toFixed(1)} ${at[1].toFixed(1)})`}>

@@ -51,7 +51,8 @@ export function cameraRig(camera: PerspectiveCamera, controls: Controls): Camera
     const room = bounds.ground + CLEARANCE_M - controls.target.y;
     controls.maxPolarAngle = Math.acos(Math.min(1, Math.max(-0.6, room / Math.max(distance, 1e-3))));
     controls.minDistance = Math.min(0.18, bounds.radius * 0.2);
-    controls.maxDistance = Math.max(6, bounds.radius * 6);
+    // Far enough for the whole machine on a stage twice as tall as wide.
+    controls.maxDistance = Math.max(6, bounds.radius * 20);
     // A tight range of depth keeps faces that nearly touch apart.
     const toCentre = camera.position.distanceTo(bounds.centre);
     const near = Math.max(0.02, (toCentre - bounds.radius) * 0.85);
