@@ -74,6 +74,12 @@ describe('values of drum and ground', () => {
       si('study.exciter.high.U_kgm') / (si('study.exciter.vibratingMass_kg') + 1000),
       9,
     );
+    const shells_kg = 3 * si('unit.pad-segment-1.mass_kg');
+    expect(si('study.pad-shells.mass_kg')).toBeCloseTo(shells_kg, 6);
+    expect(si('study.pad-shells.amplitude_m')).toBeLessThan(si('study.exciter.high.nominalAmplitude_m'));
+    expect(si('study.compaction.guidance.padded.lift_to_m')).toBeGreaterThan(
+      si('study.compaction.guidance.padded.lift_from_m'),
+    );
     expect(si('liquid.brine.freezing_C')).toBeLessThan(si('liquid.water.freezing_C'));
   });
 });

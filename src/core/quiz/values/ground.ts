@@ -4,6 +4,7 @@ import { brine, rollerResponse } from '../../mechanics';
 import {
   compactionStudy,
   type ExciterStudy,
+  GUIDANCE,
   isolationStudy,
   type IsolatorState,
   mountStiffness,
@@ -39,6 +40,27 @@ export function* groundValues(subject: Subject, basis: RollerBasis, exciter: Exc
   yield* drumOnGround(basis, exciter);
   yield* failedIsolators(basis, high.U_kgm, exciter.high.frequency_Hz);
   yield* ballast(basis, high.U_kgm);
+  yield* padShells(subject, basis, high.U_kgm);
+  for (const { roller, passes, ...lift } of GUIDANCE) {
+    yield* flatten(`study.compaction.guidance.${roller}`, lift);
+    yield [`study.compaction.guidance.${roller}.passes_from`, { si: passes[0], quantity: 'count' }];
+    yield [`study.compaction.guidance.${roller}.passes_to`, { si: passes[1], quantity: 'count' }];
+  }
+}
+
+/** The padded shell round the drum: what it weighs, and the amplitude that is left with it. */
+function* padShells({ machine, masses }: Subject, basis: RollerBasis, unbalance_kgm: number): Values {
+  const shells = machine.parts.filter(
+    (part) => machine.kinds[part.kind]?.params.builder === 'pad-segment' && part.option !== null,
+  );
+  if (shells.length === 0) return;
+  const mass_kg = shells.reduce((sum, part) => sum + (masses[part.kind]?.mass_kg ?? 0), 0);
+  yield ['study.pad-shells.count', { si: shells.length, quantity: 'count' }];
+  yield ['study.pad-shells.mass_kg', namedNumber('_kg', mass_kg)];
+  const amplitude_m = unbalance_kgm / (basis.vibratingMass_kg + mass_kg);
+  yield ['study.pad-shells.amplitude_m', namedNumber('_m', amplitude_m)];
+  const linear = ((basis.drumAxleMass_kg + mass_kg) * STANDARD_GRAVITY) / basis.drumWidth_m;
+  yield ['study.pad-shells.linear_load_N_m', namedNumber('linear_N_m', linear)];
 }
 
 /** Drum and soil where the soil always carries; elsewhere the linear answer does not hold and nothing is named. */
