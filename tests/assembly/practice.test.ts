@@ -3,11 +3,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   askHint,
+  buildExplode,
   buildGraph,
   isDone,
+  type Laid,
+  type Laying,
+  layMove,
   leastWalk,
   legalNow,
   placeOf,
+  poseOffsetsAt,
   practiceBench,
   practiceMessageKeys,
   type PracticeBench,
@@ -15,6 +20,7 @@ import {
   resumePractice,
   savePractice,
   scoreOf,
+  startLaid,
   startPractice,
   tryUnit,
   undoMove,
@@ -238,5 +244,74 @@ describe('random boxes', () => {
       }),
       { numRuns: 4, seed: 7 },
     );
+  });
+});
+
+describe('laying down', () => {
+  const explode = buildExplode(machine, solids, masses, bench.plan(ALL));
+  const apart = (part: number): number[] =>
+    [0, 1, 2].map((k) => explode.groupOffsets[3 * part + k]! + explode.innerOffsets[3 * part + k]!);
+  const at = (laid: Laid, part: number): number[] => [...laid.subarray(4 * part, 4 * part + 3)];
+  const far = (a: readonly number[], b: readonly number[]): number =>
+    Math.hypot(...a.map((x, k) => x - b[k]!));
+
+  /** Makes moves by lead and hands each motion on; what lies where at the end. */
+  function laid(
+    start: PracticeState,
+    next: (state: PracticeState) => string | null,
+    each: (laying: Laying, from: Laid, bodies: readonly string[]) => void = () => undefined,
+  ): { state: PracticeState; lies: Laid } {
+    let state = start;
+    let lies = startLaid(bench, explode, state);
+    for (let lead = next(state); lead !== null; lead = next(state)) {
+      const { outcome, state: after } = tryUnit(bench, state, lead);
+      if (outcome.kind === 'refused') throw new Error(`${lead}: ${JSON.stringify(outcome.reason)}`);
+      const laying = layMove(bench, explode, state, outcome.move, outcome.step, lies);
+      each(laying, lies, outcome.move.bodies);
+      lies = laying.to;
+      state = after;
+    }
+    return { state, lies };
+  }
+  const inTurn = (list: readonly string[]): (() => string | null) => {
+    let i = 0;
+    return () => list[i++] ?? null;
+  };
+
+  it('in the order of the plan ends where the exploded view has every part', () => {
+    const { lies } = laid(startPractice(bench, 'take-apart', ALL), inTurn(leads(ALL)));
+    machine.parts.forEach((part, i) => expect(far(at(lies, i), apart(i)), part.id).toBeLessThan(1e-3));
+  });
+
+  it('starts at rest, ends at rest and moves nothing else, in any order', () => {
+    const random = seededRandom(5);
+    const pick = (state: PracticeState): string | null => {
+      const open = isDone(bench, state) ? [] : legalNow(bench, state);
+      return open.length === 0 ? null : open[random.index(open.length)]!;
+    };
+    laid(startPractice(bench, 'take-apart', ALL), pick, (laying, from, bodies) => {
+      const moving = new Set(bodies.flatMap((id) => graph.bodies[bench.bodyOf(id)]!.parts));
+      expect(new Set(laying.parts)).toEqual(moving);
+      const pose = new Float32Array(from.length);
+      poseOffsetsAt(laying.timeline, laying.timeline.duration_s, pose);
+      machine.parts.forEach((part, i) => {
+        if (!moving.has(i)) expect(at(laying.to, i), part.id).toEqual(at(from, i));
+        else {
+          expect(far(at(pose, i), [0, 0, 0]), part.id).toBeGreaterThan(0.05);
+          const end = at(from, i).map((x, k) => x + at(pose, i)[k]!);
+          expect(far(at(laying.to, i), end), part.id).toBeLessThan(1e-6);
+        }
+      });
+    });
+  });
+
+  it.each([ALL, RIGHT])('put together, everything is back at its seat: %j', (goal) => {
+    const start = startPractice(bench, 'put-together', goal);
+    expect(Math.max(...startLaid(bench, explode, start))).toBeGreaterThan(0.5);
+    const { lies, state } = laid(start, inTurn(leads(goal).reverse()), (laying) =>
+      expect(laying.reverse).toBe(true),
+    );
+    expect(isDone(bench, state)).toBe(true);
+    expect(Math.max(...lies.map(Math.abs))).toBe(0);
   });
 });

@@ -29,6 +29,8 @@ export interface Laying {
 
 /** A way out that bends by more than this from the way to where the part is to lie is carried there instead, cosine. */
 const ALONG = 0.98;
+/** A part that would lie nearer than this to where it was is moved clear instead, metres. */
+const LEAST_M = 0.1;
 /** What is carried is lifted by half the way across and this much at least, and by so many drum radii at most. */
 const LIFT_LEAST_M = 0.3;
 const LIFT_RADII = 2.2;
@@ -93,11 +95,14 @@ function layOff(
   const base = source === position.main || isEmpty(rest) ? bench.base : heaviestOf(bench, rest);
   const ground = sub(offsetOf(bench, from, base), apart(bench, explode, base));
   const shifts = new Map<number, Vec3>();
+  const clear = clearOf(step.legs);
   for (const piece of move.together ? [going] : singlePieces(bench, going)) {
     const goal = add(ground, apart(bench, explode, heaviestOf(bench, piece)));
     for (const u of members(piece))
-      for (const p of bench.graph.bodies[u]!.parts)
-        shifts.set(p, sub(goal, [from[4 * p]!, from[4 * p + 1]!, from[4 * p + 2]!]));
+      for (const p of bench.graph.bodies[u]!.parts) {
+        const shift = sub(goal, [from[4 * p]!, from[4 * p + 1]!, from[4 * p + 2]!]);
+        shifts.set(p, length(shift) < LEAST_M ? clear : shift);
+      }
   }
   const timeline = playOf(bench, step, shifts);
   return { parts: [...shifts.keys()], to: moved(from, timeline), seat: from, timeline, reverse: false };
@@ -164,6 +169,13 @@ function playOf({ machine }: PracticeBench, step: Step, shifts: ReadonlyMap<numb
       };
   }
   return buildTimeline({ steps }, machine, { laidDown });
+}
+
+/** Along all of its legs, and farther along the last where that is too near. */
+function clearOf(legs: readonly Leg[]): Vec3 {
+  const way = legs.reduce((sum, l) => add(sum, scale(l.direction, l.distance_m)), ZERO);
+  const last = legs.at(-1)?.direction ?? UP;
+  return length(way) < LEAST_M ? add(way, scale(last, LEAST_M)) : way;
 }
 
 /** Whether the way to where a part is to lie is the way that it leaves by. */
