@@ -1,4 +1,5 @@
-/** Builds the app into dist/: bakes the machines into public/baked, then bundles. */
+/** Builds the app into dist/: bakes the machines into public/baked, bundles, then lists the files for offline use. */
+import { buildServiceWorker } from './lib/precache.mjs';
 import { runBin } from './lib/run.mjs';
 
 for (const [name, args] of [
@@ -8,3 +9,4 @@ for (const [name, args] of [
   const { status } = runBin(name, args);
   if (status !== 0) process.exit(status);
 }
+await buildServiceWorker();

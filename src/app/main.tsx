@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { BindProvider, loadLanguage } from '../view/bind';
 import { parseAddress } from '../store';
 import '../view/theme';
+import { startOffline } from './offline';
 import { Shell } from './shell';
 import { commands, ports, store } from './wire';
 
@@ -20,3 +21,6 @@ createRoot(root).render(
     <Shell />
   </BindProvider>,
 );
+
+// After the first paint: what is being kept must not slow what is being shown.
+if (import.meta.env.PROD) window.addEventListener('load', () => startOffline());

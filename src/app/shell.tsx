@@ -23,6 +23,7 @@ import {
   useLayout,
 } from '../view/panels';
 import { useAddress, useAppearance, useEscape } from './page';
+import { UpdateNotice } from './UpdateNotice';
 import './shell.css';
 
 // The stage brings three with it: a chunk of its own, so that the first paint need not wait.
@@ -155,6 +156,7 @@ export function Shell() {
           <p>{t('import.drop-here')}</p>
         </div>
       )}
+      <UpdateNotice />
       <ShotClock />
       <Announcer />
     </div>

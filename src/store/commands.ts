@@ -8,6 +8,7 @@ import {
   DEFAULT_EXCITER,
   DEFAULT_SETTINGS,
   type ExciterSettings,
+  type OfflineState,
   type PanelName,
   type SectionState,
   type Settings,
@@ -195,6 +196,7 @@ export function createCommands(store: AppStore, ports: Ports) {
     setRoute(route: Route): void {
       if (!sameRoute(route, get().route)) set({ route, sheet: 'none' });
     },
+    setOffline: (offline: OfflineState): void => set({ offline }),
     openPanel: (panel: PanelName): void => set({ panel }),
     openSheet: (sheet: AppState['sheet']): void => set({ sheet }),
     setSearch: (search: string): void => set({ search }),

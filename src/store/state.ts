@@ -49,6 +49,9 @@ export interface SectionState {
   readonly offset_m: number;
 }
 
+/** Whether the app is kept in this browser: not asked yet, being kept, ready, a newer one waiting, or why it cannot be. */
+export type OfflineState = 'unknown' | 'saving' | 'ready' | 'update' | 'none' | 'needs-host';
+
 export interface AppState {
   readonly document: MachineDocument | null;
   readonly loading: {
@@ -97,6 +100,7 @@ export interface AppState {
   readonly practice: PracticeSlice;
   readonly jobs: JobsState;
   readonly class: ClassSlice;
+  readonly offline: OfflineState;
   /** What the person has come to do, and what is open within it. */
   readonly route: Route;
   readonly panel: PanelName;
@@ -157,6 +161,7 @@ export const INITIAL_STATE: AppState = {
   practice: INITIAL_PRACTICE,
   jobs: INITIAL_JOBS,
   class: INITIAL_CLASS,
+  offline: 'unknown',
   route: BENCH,
   panel: 'exciter',
   search: '',

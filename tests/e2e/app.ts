@@ -34,7 +34,13 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
   const own = await theBrowser();
   const context =
     options.context ??
-    (await own.newContext({ viewport: { width, height }, hasTouch: touch, reducedMotion: 'reduce' }));
+    (await own.newContext({
+      viewport: { width, height },
+      hasTouch: touch,
+      reducedMotion: 'reduce',
+      // Keeping the app offline fetches all of it: tests/e2e/offline does so.
+      serviceWorkers: 'block',
+    }));
   const page = await context.newPage();
   const troubles: string[] = [];
   const home = new URL(inject('appUrl')).host;

@@ -365,6 +365,17 @@ const ui = {
   'settings.drawTier.auto': 'By speed',
   'settings.drawTier.full': 'Full',
   'settings.drawTier.low': 'Low',
+  'update.waits': 'A newer version is ready. What you saved stays.',
+  'update.use': 'Use it now',
+  'update.later': 'Later',
+  'settings.offline': 'Without a network',
+  'settings.offline.unknown': 'Not kept in this browser.',
+  'settings.offline.saving': 'Being kept in this browser …',
+  'settings.offline.ready': 'Kept in this browser: opens without a network.',
+  'settings.offline.update': 'Kept in this browser; a newer version is ready.',
+  'settings.offline.none': 'This browser does not keep it: a network is needed.',
+  'settings.offline.needs-host':
+    'Opened over a class address: the host must stay reachable. To keep the app, open it over https or on the host itself.',
   'settings.kept': 'Settings stay on this device over a reload.',
 
   'said.ready': '{{name}} is on the stage',

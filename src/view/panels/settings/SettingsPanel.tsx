@@ -13,6 +13,7 @@ export function SettingsPanel() {
   const { t } = useSpeech();
   const commands = useCommands();
   const settings = useApp((s) => s.settings);
+  const offline = useApp((s) => s.offline);
   function Field<K extends 'units' | 'theme' | 'motion' | 'drawTier'>(props: FieldProps<K>): ReactNode {
     return (
       <Segmented
@@ -53,6 +54,12 @@ export function SettingsPanel() {
       </label>
       {Field({ of: 'motion', values: ['system', 'reduced', 'full'] })}
       {Field({ of: 'drawTier', values: ['auto', 'full', 'low'] })}
+      <div>
+        <p className="field-name">{t('settings.offline')}</p>
+        <p role="status" data-offline={offline}>
+          {t(`settings.offline.${offline}`)}
+        </p>
+      </div>
       <p className="small faint">{t('settings.kept')}</p>
     </div>
   );

@@ -1,0 +1,53 @@
+/** Builds the service worker with the list of all files of dist/ that a browser needs. */
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { build } from 'vite';
+import { root } from './run.mjs';
+
+/** Older font files (every browser that runs the stage reads woff2) and the worker itself are left out. */
+const LEFT_OUT = /\.woff$|\.map$|^service-worker\.js$/;
+/** Names that carry a hash of their content need no revision. */
+const HASHED = /^assets\/.*-[\w-]{8}\.\w+$/;
+
+/** @returns {{ url: string, revision: string | null }[]} */
+export function filesOf(dist) {
+  return readdirSync(dist, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(dist, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .filter((url) => !LEFT_OUT.test(url))
+    .sort()
+    .map((url) => ({
+      url,
+      revision: HASHED.test(url)
+        ? null
+        : createHash('sha256')
+            .update(readFileSync(join(dist, url)))
+            .digest('hex')
+            .slice(0, 16),
+    }));
+}
+
+export async function buildServiceWorker() {
+  const dist = join(root, 'dist');
+  await build({
+    configFile: false,
+    logLevel: 'warn',
+    define: {
+      __FILES__: JSON.stringify(filesOf(dist)),
+      'process.env.NODE_ENV': '"production"',
+    },
+    publicDir: false,
+    build: {
+      outDir: dist,
+      emptyOutDir: false,
+      target: 'es2022',
+      lib: {
+        entry: join(root, 'src', 'edge', 'offline', 'service-worker.ts'),
+        formats: ['iife'],
+        name: 'serviceWorker',
+        fileName: () => 'service-worker.js',
+      },
+    },
+  });
+}
