@@ -201,6 +201,7 @@ const jobs = {
   'jobs.paper.about':
     'Worked out for an invented training machine. Its numbers are training values; for torque, clearances and fills the manual of your own machine holds, and the lines for them stay empty until you fill them. Numbers in brackets point at the sources at the end.',
   'jobs.paper.leg': 'Each of two legs at {{angle}}° from level pulls {{pull}}.',
+  'jobs.paper.as-at': 'as at step {{step}}',
   'jobs.paper.see': 'Picture {{picture}}.',
   'jobs.paper.see-back': 'Picture {{picture}}, the other way.',
   'jobs.paper.parts': 'Parts',

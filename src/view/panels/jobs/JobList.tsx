@@ -7,6 +7,7 @@ import { inSentence } from '../common/names';
 import { workTime } from '../teardown/step-words';
 import { JobFiles } from './JobFiles';
 import { comesOff, ownText } from './job-words';
+import { massOf } from './use-job';
 
 /** Names shown of what comes off. */
 const NAMED = 4;
@@ -54,9 +55,16 @@ export function JobList() {
 function JobRow({ job, onOpen }: { readonly job: Job; readonly onOpen: () => void }) {
   const speech = useSpeech();
   const { t, quantity } = speech;
-  const machine = useApp((s) => s.document?.machine);
+  const document = useApp((s) => s.document);
   const summary = useApp((s) => s.jobs.summaries[job.id]);
-  const off = machine === undefined || summary === undefined ? [] : comesOff(speech, machine, summary.plan);
+  const off =
+    document === null || summary === undefined
+      ? []
+      : comesOff(speech, {
+          machine: document.machine,
+          plan: summary.plan,
+          massOf: (id) => massOf(document, id),
+        });
   const named = off.slice(0, NAMED).map((name, i) => (i === 0 ? name : inSentence(name)));
   return (
     <button type="button" className="job-row" onClick={onOpen} data-job-row={job.id}>

@@ -20,13 +20,13 @@ export function JobOverview({
   const speech = useSpeech();
   const { t, quantity } = speech;
   const commands = useCommands();
-  const { sheet, progress, machine, plan, job } = view;
+  const { sheet, progress, machine, job } = view;
   const next =
     progress === null
       ? undefined
       : (sheet.steps.find((s) => !progress.done.includes(s.id)) ?? sheet.steps.at(-1));
   const heaviest = [...sheet.lifts].sort((a, b) => b.mass_kg - a.mass_kg)[0];
-  const off = comesOff(speech, machine, plan);
+  const off = comesOff(speech, view);
   return (
     <>
       <h2>{ownText(speech, sheet.title)}</h2>
@@ -46,7 +46,7 @@ export function JobOverview({
           ) : (
             <>
               <span className="mono">{quantity(heaviest.mass_kg, 'mass')}</span>{' '}
-              <span className="small">{liftName(speech, machine, heaviest)}</span>
+              <span className="small">{liftName(speech, view, heaviest)}</span>
             </>
           )}
         </dd>
@@ -148,7 +148,7 @@ export function JobOverview({
                 .sort((a, b) => b.mass_kg - a.mass_kg)
                 .map((lift) => (
                   <tr key={`${lift.stepNumber} ${lift.unitIds[0]}`}>
-                    <td>{liftName(speech, machine, lift)}</td>
+                    <td>{liftName(speech, view, lift)}</td>
                     <td className="mono">
                       {quantity(lift.mass_kg, 'mass')}
                       {!lift.byHand && <span className="small"> {t('jobs.hoist')}</span>}

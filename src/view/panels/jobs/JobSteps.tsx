@@ -54,7 +54,7 @@ export function JobSteps({ view, number }: { readonly view: JobView; readonly nu
                     {t(s.hold ? 'jobs.jump-hold' : 'jobs.jump-step', {
                       mark: done.includes(s.id) ? '✓' : '',
                       step: s.number,
-                      text: shortened(stepText(speech, view.machine, view.plan, s)),
+                      text: shortened(stepText(speech, view, s)),
                     })}
                   </option>
                 ))}
@@ -77,7 +77,7 @@ export function JobSteps({ view, number }: { readonly view: JobView; readonly nu
           {t('jobs.step-of', { step: at, steps: count })} · {t(`job.phase.${step.phase}`)}
           {step.hold && <b className="job-hold-mark"> {t('jobs.hold')}</b>}
         </span>
-        <span>{stepText(speech, view.machine, view.plan, step)}</span>
+        <span>{stepText(speech, view, step)}</span>
       </h2>
       {step.cautions.map((caution, i) => (
         <Signal key={i} word={caution.signal}>

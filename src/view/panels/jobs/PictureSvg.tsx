@@ -15,9 +15,9 @@ export function PictureSvg({ picture, label }: { readonly picture: DrawnPicture;
   return (
     <svg viewBox={`0 0 ${drawing.width} ${drawing.height}`} role="img" aria-label={label}>
       <g fill="none" stroke="#000" strokeLinejoin="round" strokeLinecap="round">
-        <path d={paths.other} strokeWidth="0.8" stroke="#555" />
-        <path d={paths.main} strokeWidth="1.9" />
-        <path d={paths.ways} strokeWidth="1" strokeDasharray="16 4 3 4 3 4" strokeLinecap="butt" />
+        <path d={paths.other} strokeWidth="1" stroke="#555" />
+        <path d={paths.main} strokeWidth="2.2" />
+        <path d={paths.ways} strokeWidth="1.2" strokeDasharray="16 4 3 4 3 4" strokeLinecap="butt" />
       </g>
       {balloons.map((b) => {
         const length = Math.hypot(b.x - b.bx, b.y - b.by) || 1;
@@ -35,7 +35,7 @@ export function PictureSvg({ picture, label }: { readonly picture: DrawnPicture;
               y={b.by}
               dy="0.36em"
               textAnchor="middle"
-              fontSize="20"
+              fontSize="25"
               fontWeight="600"
               fill="#000"
               stroke="none"

@@ -106,7 +106,7 @@ function Lift({ view, lift }: { readonly view: JobView; readonly lift: SheetLift
     <section>
       <h3 className="label">{t('jobs.lift')}</h3>
       <p>
-        {liftName(speech, view.machine, lift)}: <b className="mono">{quantity(lift.mass_kg, 'mass')}</b>{' '}
+        {liftName(speech, view, lift)}: <b className="mono">{quantity(lift.mass_kg, 'mass')}</b>{' '}
         {t(lift.byHand ? 'jobs.by-hand' : 'jobs.by-hoist')}
       </p>
       <p className="small">

@@ -23,9 +23,9 @@ export interface DrawnPicture {
   readonly alone: boolean;
 }
 
-/** Width of the sheet of drawing, pixels; printed 150 mm wide that is about 175 an inch. */
+/** Width of the sheet of drawing, pixels; printed 120 mm wide that is about 220 an inch. */
 const WIDTH = 1040;
-export const BALLOON_RADIUS = 21;
+export const BALLOON_RADIUS = 25;
 const COLUMN = 30;
 /** Least half size of what is drawn, metres: a bolt alone says little about where it sits. */
 const LEAST_M = 0.22;

@@ -1,5 +1,5 @@
 /** What a job says: its own texts, core's messages with names and units put in, numbers with theirs. */
-import type { Plan } from '../../../core/assembly';
+import type { Plan, Step } from '../../../core/assembly';
 import {
   type JobSheet,
   type SheetCaution,
@@ -32,21 +32,46 @@ export function sayJob(speech: Speech, machine: Machine, sheet: JobSheet, messag
   return speech.t(message.key, { ...message.params, field: fieldLabel(speech, machine, field) });
 }
 
+/** What the words of a sheet need of it. */
+interface Told {
+  readonly machine: Machine;
+  readonly plan: Plan | null;
+  readonly massOf: (unitId: string) => number;
+}
+
+/** Units that leave together, by the heaviest of them. */
+function unitsName(speech: Speech, { machine, massOf }: Told, unitIds: readonly string[]): string {
+  const names = [
+    ...new Set(
+      [...unitIds]
+        .sort((a, b) => massOf(b) - massOf(a))
+        .map((id, i) =>
+          i === 0 ? unitName(speech, machine, id) : inSentence(unitName(speech, machine, id)),
+        ),
+    ),
+  ];
+  return names.length <= 2
+    ? new Intl.ListFormat(speech.language).format(names)
+    : speech.t('step.and-more', { name: names[0]!, count: names.length - 1 });
+}
+
 /** What to do in a step: the job's own words, or what the planner found, named as the teardown names it. */
-export function stepText(speech: Speech, machine: Machine, plan: Plan | null, step: SheetStep): string {
+export function stepText(speech: Speech, told: Told, step: SheetStep): string {
   if (step.text !== null) return ownText(speech, step.text);
   if (step.what === null) return '';
+  const { machine, plan } = told;
   const planned = step.planStep === null ? undefined : plan?.steps[step.planStep];
   if (planned === undefined || planned.kind === 'support' || planned.kind === 'drain')
     return sayAbout(speech, machine, step.what);
-  const count = alikeCount(machine, planned);
-  const name = inSentence(stepTitle(speech, machine, planned));
-  const part = count > 1 ? speech.t('jobs.several', { name, count }) : name;
-  return speech.t(step.what.key, { part });
+  return speech.t(step.what.key, { part: inSentence(leavingName(speech, told, planned)) });
 }
 
-/** A short name of the step for lists. */
-export const stepAction = (speech: Speech, step: SheetStep): string => speech.t(`job.action.${step.action}`);
+function leavingName(speech: Speech, told: Told, planned: Step): string {
+  const count = alikeCount(told.machine, planned);
+  const name = stepTitle(speech, told.machine, planned);
+  if (count > 1) return speech.t('jobs.several', { name, count });
+  return planned.unitIds.length > 2 ? unitsName(speech, told, planned.unitIds) : name;
+}
 
 export const cautionText = (speech: Speech, caution: SheetCaution): string =>
   caution.text !== null ? ownText(speech, caution.text) : speech.t(`caution.${caution.id ?? ''}`);
@@ -132,29 +157,19 @@ export function valueText(
   return symbol === '' ? shown : `${shown}\u202f${symbol}`;
 }
 
-export const liftName = (speech: Speech, machine: Machine, lift: SheetLift): string => {
-  const set = Object.entries(machine.setNames).find(
-    ([, ids]) => ids.length === lift.unitIds.length && ids.every((id) => lift.unitIds.includes(id)),
-  );
-  if (set !== undefined && speech.has(`set.${set[0]}.name`)) return speech.t(`set.${set[0]}.name`);
-  const names = [...new Set(lift.unitIds.map((id) => unitName(speech, machine, id)))];
-  return names.length <= 2
-    ? new Intl.ListFormat(speech.language).format(names.map((n, i) => (i === 0 ? n : inSentence(n))))
-    : speech.t('step.and-more', { name: names[0]!, count: names.length - 1 });
-};
+/** What hangs on the hook: copies of one thing go one by one. */
+export const liftName = (speech: Speech, told: Told, lift: SheetLift): string =>
+  unitsName(speech, told, lift.unitIds);
 
 /** Names of what a plan takes off, fasteners apart, the heaviest first. */
-export function comesOff(speech: Speech, machine: Machine, plan: Plan | null): readonly string[] {
+export function comesOff(speech: Speech, told: Told): readonly string[] {
+  const { machine, plan } = told;
   if (plan === null) return [];
   const isGroup = (id: string): boolean => machine.units.find((u) => u.id === id)?.group != null;
   return plan.steps
     .filter((s) => s.kind === 'remove' && !s.unitIds.every(isGroup))
     .sort((a, b) => b.mass_kg - a.mass_kg)
-    .map((s) => {
-      const count = alikeCount(machine, s);
-      const name = stepTitle(speech, machine, s);
-      return count > 1 ? speech.t('jobs.several', { name, count }) : name;
-    });
+    .map((s) => leavingName(speech, told, s));
 }
 
 export const itemName = (speech: Speech, machine: Machine, kindId: string): string =>

@@ -115,7 +115,7 @@ export function LiftTable({ view }: Props) {
           {lifts.map((lift) => (
             <tr key={`${lift.stepNumber} ${lift.unitIds[0]}`}>
               <td>{lift.stepNumber}</td>
-              <td>{liftName(speech, machine, lift)}</td>
+              <td>{liftName(speech, view, lift)}</td>
               <td className="tight">{quantity(lift.mass_kg, 'mass')}</td>
               <td>{t(lift.byHand ? 'jobs.paper.hand' : 'jobs.hoist')}</td>
               {angles.map((angle) => {

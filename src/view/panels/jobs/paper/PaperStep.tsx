@@ -1,5 +1,5 @@
 /** A step on paper: box, number, cautions before the words, lift, tools, numbers with their source, blanks, signature. */
-import { judgeField, type SheetField, type SheetStep } from '../../../../core/jobs';
+import { judgeField, type SheetCaution, type SheetField, type SheetStep } from '../../../../core/jobs';
 import { useSpeech } from '../../../bind';
 import { inSentence, sayAbout, unitName } from '../../common/names';
 import { toolText } from '../../teardown/step-words';
@@ -15,7 +15,7 @@ import {
   valueText,
 } from '../job-words';
 import type { JobView } from '../use-job';
-import { Blank, Box, Caution } from './marks';
+import { Blank, Box, Caution, CautionsAgain } from './marks';
 import type { SourceNumbers } from './source-numbers';
 
 interface Props {
@@ -31,11 +31,12 @@ const ANGLE_SHOWN_DEG = 60;
 export function PaperStep({ view, step, picture, sources }: Props) {
   const speech = useSpeech();
   const { t, quantity } = speech;
-  const { machine, plan, progress } = view;
+  const { machine, progress } = view;
   const tools = step.tools.filter((tool) => tool.kind !== 'hand');
   const leg = step.lift?.legs.find((l) => l.angle_deg === ANGLE_SHOWN_DEG);
   const signed = progress?.signed[step.id];
   const note = progress?.notes[step.id];
+  const { fresh, again } = saidBefore(view.sheet.steps, step);
   return (
     <div className={step.hold ? 'paper-step hold' : 'paper-step'}>
       <div className="paper-tick">
@@ -44,10 +45,13 @@ export function PaperStep({ view, step, picture, sources }: Props) {
       </div>
       <div className="paper-body">
         {step.hold && <p className="paper-hold">{t('jobs.hold')}</p>}
-        {step.cautions.map((caution, i) => (
+        {[...again].map(([number, cautions]) => (
+          <CautionsAgain key={number} step={number} cautions={cautions} />
+        ))}
+        {fresh.map((caution, i) => (
           <Caution key={i} caution={caution} />
         ))}
-        <p className="paper-do">{stepText(speech, machine, plan, step)}</p>
+        <p className="paper-do">{stepText(speech, view, step)}</p>
         {step.whyText !== null && <p className="paper-why">{ownText(speech, step.whyText)}</p>}
         {step.supports.map((support, i) => (
           <p key={i}>
@@ -58,7 +62,7 @@ export function PaperStep({ view, step, picture, sources }: Props) {
         ))}
         {step.lift !== null && (
           <p>
-            <b>{t('jobs.lift')}:</b> {liftName(speech, machine, step.lift)},{' '}
+            <b>{t('jobs.lift')}:</b> {liftName(speech, view, step.lift)},{' '}
             {quantity(step.lift.mass_kg, 'mass')} {t(step.lift.byHand ? 'jobs.by-hand' : 'jobs.by-hoist')}
             {leg !== undefined &&
               ` ${t('jobs.paper.leg', { angle: leg.angle_deg, pull: quantity(leg.tension_N, 'force-large') })}`}
@@ -133,6 +137,36 @@ export function PaperStep({ view, step, picture, sources }: Props) {
       </div>
     </div>
   );
+}
+
+/** Steps back within which a caution's words need not be printed again. */
+const NEAR = 4;
+
+/** Cautions to print in full, and those whose words stand in full at one of the few steps before, by that step. */
+function saidBefore(
+  steps: readonly SheetStep[],
+  step: SheetStep,
+): { readonly fresh: readonly SheetCaution[]; readonly again: ReadonlyMap<number, readonly SheetCaution[]> } {
+  const fresh: SheetCaution[] = [];
+  const again = new Map<number, SheetCaution[]>();
+  for (const caution of step.cautions) {
+    const at = step.hold ? undefined : fullAt(steps, step, caution);
+    if (at === undefined) fresh.push(caution);
+    else again.set(at, [...(again.get(at) ?? []), caution]);
+  }
+  return { fresh, again };
+}
+
+/** The near step that prints a caution in full: hold points always do, others where none near before them does. */
+function fullAt(steps: readonly SheetStep[], step: SheetStep, caution: SheetCaution): number | undefined {
+  if (caution.id === null) return undefined;
+  const near = steps.slice(Math.max(0, step.number - 1 - NEAR), step.number - 1);
+  return near.findLast(
+    (s) =>
+      s.phase === step.phase &&
+      s.cautions.some((c) => c.id === caution.id) &&
+      (s.hold || fullAt(steps, s, caution) === undefined),
+  )?.number;
 }
 
 /** What was entered, else a line to write on; beside it the limits, and a line for the manual's where they are asked for. */

@@ -17,21 +17,38 @@ export function Box({ ticked = false }: { readonly ticked?: boolean }) {
   );
 }
 
+const AlertMark = () => (
+  <svg viewBox="0 0 18 16" aria-hidden="true">
+    <path d="M9 .8 17.4 15.2H.6Z" fill="#000" />
+    <path d="M8 5.2h2l-.3 5H8.3Z M8.1 11.4h1.8v1.8H8.1Z" fill="#fff" />
+  </svg>
+);
+
 /** Black on white: DANGER, WARNING and CAUTION carry the alert mark, NOTICE does not (ANSI Z535.6). */
 export function Caution({ caution }: { readonly caution: SheetCaution }) {
   const speech = useSpeech();
   return (
     <div className={`paper-caution ${caution.signal}`}>
       <b>
-        {caution.signal !== 'notice' && (
-          <svg viewBox="0 0 18 16" aria-hidden="true">
-            <path d="M9 .8 17.4 15.2H.6Z" fill="#000" />
-            <path d="M8 5.2h2l-.3 5H8.3Z M8.1 11.4h1.8v1.8H8.1Z" fill="#fff" />
-          </svg>
-        )}
+        {caution.signal !== 'notice' && <AlertMark />}
         {speech.t(`signal.${caution.signal}`)}
       </b>
       <span>{cautionText(speech, caution)}</span>
     </div>
+  );
+}
+
+/** Cautions whose words stand in full a step or two before: their signal words, and where. */
+export function CautionsAgain(props: { readonly cautions: readonly SheetCaution[]; readonly step: number }) {
+  const { t } = useSpeech();
+  return (
+    <p className="paper-again">
+      {props.cautions.map((caution, i) => (
+        <b key={i}>
+          {caution.signal !== 'notice' && <AlertMark />} {t(`signal.${caution.signal}`)}
+        </b>
+      ))}
+      <span>{t('jobs.paper.as-at', { step: props.step })}</span>
+    </p>
   );
 }
