@@ -120,7 +120,8 @@ export function createLessonCommands(store: AppStore, ports: Ports, commands: Co
       commands.go('lessons');
     },
     taskDone: (topic: string, step: string): void => void act(topic, { type: 'task-done', step }),
-    setStage: (setting: StageSetting): void => applyStage(store, setting),
+    /** @param selects false where a part is to be found, which is then left for the person to choose */
+    setStage: (setting: StageSetting, selects = true): void => applyStage(store, setting, selects),
     leaveStage: giveBack,
   };
 }

@@ -54,8 +54,11 @@ export function giveStageBack(store: AppStore, commands: Pick<Commands, 'setExci
   requestFrame();
 }
 
-/** Sets the stage; what the setting leaves out is as in the assembled home view. Nothing without a machine. */
-export function applyStage(store: AppStore, setting: StageSetting): void {
+/**
+ * Sets the stage; what the setting leaves out is as in the assembled home view. Nothing without a machine.
+ * @param selects false where a part is to be found: what stands out is then not yet chosen
+ */
+export function applyStage(store: AppStore, setting: StageSetting, selects = true): void {
   const { document, cameraWish, exciter, studies } = store.getState();
   if (document === null) return;
   keepStage(store);
@@ -86,7 +89,7 @@ export function applyStage(store: AppStore, setting: StageSetting): void {
   );
   const framed = setting.camera?.part === undefined ? [] : partsNamed(machine, setting.camera.part);
   store.setState({
-    selectedPart: first ?? null,
+    selectedPart: selects ? (first ?? null) : null,
     hiddenParts: parts(setting.hide),
     ghostedParts: ghosted,
     isolatedParts: setting.only === undefined ? null : parts(setting.only),

@@ -64,7 +64,7 @@ function Step({
   const last = at === lesson.steps.length - 1;
   const count = lesson.steps.length;
   useEffect(() => {
-    if (ready) lessons.setStage(step.stage);
+    if (ready) lessons.setStage(step.stage, step.task?.type !== 'find');
   }, [ready, step, lessons]);
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
@@ -179,7 +179,11 @@ function StepTools({ step }: { readonly step: LessonStep }) {
           <span>{t(reader.reading ? 'lessons.stop-reading' : 'lessons.read-aloud')}</span>
         </button>
       )}
-      <button type="button" className="button narrow" onClick={() => lessons.setStage(step.stage)}>
+      <button
+        type="button"
+        className="button narrow"
+        onClick={() => lessons.setStage(step.stage, step.task?.type !== 'find')}
+      >
         <span>{t('lessons.reset-stage')}</span>
       </button>
     </div>
