@@ -8,7 +8,7 @@ export default defineConfig({
     pool: 'forks',
     maxWorkers: 1,
     fileParallelism: false,
-    testTimeout: 120000,
+    testTimeout: 240000,
     hookTimeout: 120000,
     globalSetup: ['tests/e2e/setup.ts'],
   },

@@ -22,5 +22,7 @@ createRoot(root).render(
   </BindProvider>,
 );
 
-// After the first paint: what is being kept must not slow what is being shown.
-if (import.meta.env.PROD) window.addEventListener('load', () => startOffline());
+// After the page has loaded: what is being kept must not slow what is being shown.
+if (import.meta.env.PROD)
+  if (document.readyState === 'complete') startOffline();
+  else window.addEventListener('load', startOffline);

@@ -14,21 +14,23 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const stands = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => (window.__drumbench?.stats?.frames ?? 0) > 0, undefined, { timeout: 60000 });
 
-const isReady = (page: Page): Promise<unknown> =>
-  page.waitForFunction(
-    async () => (await navigator.serviceWorker.getRegistration())?.active?.state === 'activated',
-  );
+const isKept = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    const { active } = await navigator.serviceWorker.ready;
+    if (active?.state !== 'activated')
+      await new Promise((done) => active?.addEventListener('statechange', done, { once: true }));
+  });
 
 describe('without a network', () => {
   it('opens again, with lessons, jobs and faults; a newer version waits to be taken', async () => {
     const first = await serveFolder(folder);
     const { port } = new URL(first.url);
-    const context = await (await theBrowser()).newContext({ viewport: { width: 1280, height: 800 } });
+    const context = await (await theBrowser()).newContext({ viewport: { width: 1200, height: 560 } });
     const page = await context.newPage();
     page.setDefaultTimeout(60000);
     await page.goto(`${first.url}?tier=low`);
     await stands(page);
-    await isReady(page);
+    await isKept(page);
 
     first.server.closeAllConnections();
     await new Promise((closed) => first.server.close(closed));
