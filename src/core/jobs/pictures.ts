@@ -1,11 +1,13 @@
 /** Pictures of a sheet: which steps share one, what stands around them, and what has left by then. */
 import type { Plan, Step } from '../assembly';
 import { findUnit, type Machine } from '../machine';
+import type { Phase } from './schema';
 import type { JobSheet, SheetStep } from './sheet-types';
 
 export interface SheetPicture {
   /** From 1 through the sheet. */
   readonly number: number;
+  readonly phase: Phase;
   /** Numbers of its steps. */
   readonly stepNumbers: readonly number[];
   /** What it is about; balloons name these. */
@@ -47,6 +49,7 @@ export function sheetPictures(machine: Machine, sheet: JobSheet, plan: Plan | nu
     const { steps, only, gone: goneIds } = open;
     pictures.push({
       number: pictures.length + 1,
+      phase: steps[0]!.phase,
       stepNumbers: steps.map((s) => s.number),
       partIds: [...new Set(steps.flatMap((s) => s.partIds))],
       planSteps: steps.flatMap((s) =>
@@ -61,6 +64,7 @@ export function sheetPictures(machine: Machine, sheet: JobSheet, plan: Plan | nu
     const planned = step.planStep === null ? undefined : plan?.steps[step.planStep];
     if (step.phase === 'together') {
       close();
+      if (planned?.kind === 'remove') for (const id of partsOf(planned.unitIds)) gone.delete(id);
       continue;
     }
     const drawn = planned === undefined && isDrawn(step, pictures, open);
@@ -115,17 +119,23 @@ function axisOf(step: Step): string {
 const holds = (partIds: readonly string[], step: SheetStep): boolean =>
   step.partIds.every((id) => partIds.includes(id));
 
-/** Whether a picture so far shows all that a step of the job's own is about: it points there. */
+/** Whether a picture that fits the step's phase shows all that a step of the job's own is about: it points there. */
 const isDrawn = (step: SheetStep, pictures: readonly SheetPicture[], open: Open | null): boolean =>
   step.partIds.length > 0 &&
-  (pictures.some((p) => holds(p.partIds, step)) ||
+  (pictures.some((p) => fits(p, step)) ||
     (open !== null &&
       holds(
         open.steps.flatMap((s) => s.partIds),
         step,
       )));
 
-const sharesPart = (a: SheetStep, b: SheetStep): boolean => a.partIds.some((id) => b.partIds.includes(id));
+/** The drum before it is opened looks like the drum afterwards; what lies on the bench stays there for the work. */
+const fits = (picture: SheetPicture, step: SheetStep): boolean =>
+  holds(picture.partIds, step) &&
+  (picture.phase === step.phase ||
+    step.phase === 'together' ||
+    (step.phase === 'test' && picture.phase === 'prepare') ||
+    (picture.only !== null && (step.phase === 'work' || step.phase === 'measure')));
 
 /** The picture of a step: its own, an earlier one of the same parts, or the one of taking apart what it puts back. */
 export function pictureOf(
@@ -140,5 +150,5 @@ export function pictureOf(
     return pictures.find((p) => p.stepNumbers.includes(apart?.number ?? -1)) ?? null;
   }
   if (step.partIds.length === 0) return null;
-  return pictures.findLast((p) => holds(p.partIds, step) && (p.stepNumbers[0] ?? 0) < step.number) ?? null;
+  return pictures.findLast((p) => fits(p, step) && (p.stepNumbers[0] ?? 0) < step.number) ?? null;
 }

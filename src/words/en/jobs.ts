@@ -22,6 +22,8 @@ const jobs = {
   'jobs.comes-off': 'Off: {{parts}}.',
   'jobs.comes-off-more': 'Off: {{parts}} and {{count}} more.',
   'jobs.several': '{{name}} × {{count}}',
+  'jobs.with-more': '{{name}} with {{count}} more',
+  'jobs.each-of': '{{name}}, each of {{count}}',
   'jobs.from-to': '{{from}} to {{to}}',
   'jobs.yes': 'yes',
   'jobs.no': 'no',
@@ -73,6 +75,7 @@ const jobs = {
   'jobs.done': 'Done',
   'jobs.why': 'Why',
   'jobs.supports': 'Hold up first',
+  'jobs.take-away': 'Take away',
   'jobs.by-hand': '– one person may carry it.',
   'jobs.by-hoist': '– by hoist.',
   'jobs.centre':

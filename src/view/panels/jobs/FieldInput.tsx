@@ -3,7 +3,7 @@ import { useId, useState } from 'react';
 import { judgeField, type SheetField } from '../../../core/jobs';
 import { createJobCommands } from '../../../store';
 import { usePlaceCommands, useSpeech } from '../../bind';
-import { fieldLabel, fieldShown, fieldSymbol, fieldValue, limitText, ownText } from './job-words';
+import { asksManual, fieldLabel, fieldShown, fieldSymbol, fieldValue, limitText, ownText } from './job-words';
 import type { JobView } from './use-job';
 
 interface Props {
@@ -88,7 +88,7 @@ export function FieldInput({ view, field, hold }: Props) {
         </select>
       )}
       <div id={`${id}-about`} className="small">
-        {field.fromManual && <p className="from-manual">{t('jobs.from-manual')}</p>}
+        {asksManual(field) && <p className="from-manual">{t('jobs.from-manual')}</p>}
         {about.length > 0 && <p className="faint">{about.join('. ')}</p>}
         {message !== '' && <p className="field-wrong">{message}</p>}
       </div>

@@ -30,7 +30,7 @@ export function StepBody({ view, step }: { readonly view: JobView; readonly step
       )}
       {step.supports.length > 0 && (
         <section>
-          <h3 className="label">{t('jobs.supports')}</h3>
+          <h3 className="label">{t(step.action === 'unsupport' ? 'jobs.take-away' : 'jobs.supports')}</h3>
           <ul className="plain-list">
             {step.supports.map((support, i) => (
               <li key={i}>

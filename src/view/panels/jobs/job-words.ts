@@ -11,7 +11,7 @@ import {
   textIn,
 } from '../../../core/jobs';
 import { fromShown, type Message, type Quantity, toShown } from '../../../core/kernel';
-import type { Machine } from '../../../core/machine';
+import { findPart, type Machine } from '../../../core/machine';
 import type { Speech } from '../../bind';
 import { inSentence, kindName, sayAbout, unitName } from '../common/names';
 import { alikeCount, stepTitle } from '../teardown/step-words';
@@ -20,6 +20,9 @@ import { typedNumber } from './typed-number';
 export const ownText = (speech: Speech, text: Text): string => textIn(text, speech.language);
 
 const isMessage = (label: Text | Message): label is Message => typeof label === 'object' && 'key' in label;
+
+/** A field that asks for the manual's value, without saying so in its label. */
+export const asksManual = (field: SheetField): boolean => field.fromManual && !isMessage(field.label);
 
 export const fieldLabel = (speech: Speech, machine: Machine, field: SheetField): string =>
   isMessage(field.label) ? sayAbout(speech, machine, field.label as Message) : ownText(speech, field.label);
@@ -41,6 +44,11 @@ interface Told {
 
 /** Units that leave together, by the heaviest of them. */
 function unitsName(speech: Speech, { machine, massOf }: Told, unitIds: readonly string[]): string {
+  const parts = unitIds.map((id) => machine.units.find((u) => u.id === id)?.partIds ?? []);
+  const kinds = new Set(parts.flat().map((id) => findPart(machine, id)?.kind ?? ''));
+  const [kind] = kinds;
+  if (unitIds.length > 1 && kinds.size === 1 && kind !== undefined)
+    return speech.t('jobs.each-of', { name: kindName(speech, machine, kind), count: unitIds.length });
   const names = [
     ...new Set(
       [...unitIds]
@@ -52,7 +60,7 @@ function unitsName(speech: Speech, { machine, massOf }: Told, unitIds: readonly 
   ];
   return names.length <= 2
     ? new Intl.ListFormat(speech.language).format(names)
-    : speech.t('step.and-more', { name: names[0]!, count: names.length - 1 });
+    : speech.t('jobs.with-more', { name: names[0]!, count: names.length - 1 });
 }
 
 /** What to do in a step: the job's own words, or what the planner found, named as the teardown names it. */
@@ -90,7 +98,8 @@ const shownAs = (quantity: Quantity): Shown =>
 const FIGURES: Readonly<Partial<Record<Quantity, number>>> = { time: 3 };
 
 export function numberText(speech: Speech, n: SheetNumber): string {
-  if (n.value === null) return '–';
+  // some numbers are a statement, made by their name alone; others wait for fields
+  if (n.value === null) return n.verdict === undefined ? '' : '–';
   const { quantity, factor } = shownAs(n.quantity);
   const figures = FIGURES[n.quantity];
   if (typeof n.value === 'number') return speech.quantity(n.value * factor, quantity, figures);

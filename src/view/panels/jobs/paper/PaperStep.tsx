@@ -4,6 +4,7 @@ import { useSpeech } from '../../../bind';
 import { inSentence, sayAbout, unitName } from '../../common/names';
 import { toolText } from '../../teardown/step-words';
 import {
+  asksManual,
   fieldLabel,
   fieldSymbol,
   itemName,
@@ -55,7 +56,7 @@ export function PaperStep({ view, step, picture, sources }: Props) {
         {step.whyText !== null && <p className="paper-why">{ownText(speech, step.whyText)}</p>}
         {step.supports.map((support, i) => (
           <p key={i}>
-            <b>{t('jobs.supports')}:</b>{' '}
+            <b>{t(step.action === 'unsupport' ? 'jobs.take-away' : 'jobs.supports')}:</b>{' '}
             {t(`support.${support.kind}`, { what: inSentence(unitName(speech, machine, support.what)) })}
             {support.force_N > 0 && `, ${quantity(support.force_N, 'force-large')}`}
           </p>
@@ -105,7 +106,7 @@ export function PaperStep({ view, step, picture, sources }: Props) {
                 <tr key={n.id}>
                   <th scope="row">{sayAbout(speech, machine, n.label)}</th>
                   <td>
-                    {n.value === null ? <Blank short /> : numberText(speech, n)}
+                    {n.value === null && n.verdict !== undefined ? <Blank short /> : numberText(speech, n)}
                     {n.verdict !== undefined &&
                       n.verdict !== 'unknown' &&
                       ` ${t(`jobs.verdict.${n.verdict}`)}`}
@@ -212,7 +213,7 @@ function PaperField({ view, field }: { readonly view: JobView; readonly field: S
           {t('jobs.paper.manual-limits')} <Blank short />
         </span>
       )}
-      {field.fromManual && limits === null && value === undefined && (
+      {asksManual(field) && limits === null && value === undefined && (
         <span className="paper-limits"> {t('jobs.paper.manual')}</span>
       )}
     </p>
