@@ -119,6 +119,8 @@ function axisOf(step: Step): string {
 const holds = (partIds: readonly string[], step: SheetStep): boolean =>
   step.partIds.every((id) => partIds.includes(id));
 
+const sharesPart = (a: SheetStep, b: SheetStep): boolean => a.partIds.some((id) => b.partIds.includes(id));
+
 /** Whether a picture that fits the step's phase shows all that a step of the job's own is about: it points there. */
 const isDrawn = (step: SheetStep, pictures: readonly SheetPicture[], open: Open | null): boolean =>
   step.partIds.length > 0 &&

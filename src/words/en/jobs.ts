@@ -155,6 +155,7 @@ const jobs = {
   'jobs.after.file-now': 'File this job',
   'jobs.after.complete':
     'Every step is done. The sheet goes into the machine’s history with what was measured.',
+  'jobs.after.not-begun': 'Nothing is entered yet, so there is nothing to file.',
   'jobs.after.not-complete':
     'Not every step is done. Filed now, the job stands as ended; it can be taken up again from the history.',
 

@@ -4,7 +4,7 @@ import { type DirectionVerdict, judgeField, type Measured, progressShare } from 
 import { fromShown, toShown } from '../../../core/kernel';
 import { createJobCommands } from '../../../store';
 import { useApp, useCommands, usePlaceCommands, useSpeech } from '../../bind';
-import { fieldLabel, limitText, valueText } from './job-words';
+import { fieldLabel, limitText, rateText, valueText } from './job-words';
 import { typedNumber } from './typed-number';
 import type { JobView } from './use-job';
 
@@ -39,11 +39,20 @@ export function AfterJob({ view }: { readonly view: JobView }) {
       <OnSheet view={view} />
       <section aria-labelledby="after-file">
         <h3 id="after-file">{t('jobs.after.file')}</h3>
-        <p className="small">{t(complete ? 'jobs.after.complete' : 'jobs.after.not-complete')}</p>
+        <p className="small">
+          {t(
+            progress === null
+              ? 'jobs.after.not-begun'
+              : complete
+                ? 'jobs.after.complete'
+                : 'jobs.after.not-complete',
+          )}
+        </p>
         <div className="buttons">
           <button
             type="button"
             className="button act"
+            disabled={progress === null}
             onClick={() => {
               void jobs.file().then((filed) => {
                 if (!filed) return;
@@ -151,7 +160,7 @@ function Direction(props: {
           <p className="small">
             {t('jobs.after.expected', {
               amplitude: quantity(expected.amplitude_m, 'length-small', 3),
-              rate: `${Math.round(expected.vibrations_per_minute)}\u202f${speech.symbol('vibration-rate')}`,
+              rate: rateText(speech, expected.vibrations_per_minute),
             })}
           </p>
         )}
@@ -171,8 +180,8 @@ function Direction(props: {
               <b>{t(`jobs.after.rate-${check.rate}`)}</b>{' '}
               <span className="mono small">
                 {t('jobs.after.band', {
-                  from: Math.round(check.rate_from),
-                  to: `${Math.round(check.rate_to)}\u202f${speech.symbol('vibration-rate')}`,
+                  from: speech.number(check.rate_from / 60, 'vibration-rate'),
+                  to: rateText(speech, check.rate_to),
                   share: quantity(check.rate_ratio, 'share', 3),
                 })}
               </span>

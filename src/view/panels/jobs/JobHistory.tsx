@@ -4,7 +4,7 @@ import { createJobCommands } from '../../../store';
 import { useApp, useCommands, usePlaceCommands, useSpeech } from '../../bind';
 import { BackLink } from './BackLink';
 import { JobFiles } from './JobFiles';
-import { dateText } from './job-words';
+import { dateText, rateText } from './job-words';
 
 export function JobHistory() {
   const speech = useSpeech();
@@ -36,7 +36,7 @@ export function JobHistory() {
                 return found === null ? null : (
                   <p key={direction} className="small mono">
                     {t(`jobs.direction.${direction}`)}: {quantity(found.amplitude_m, 'length-small', 3)},{' '}
-                    {Math.round(found.vibrations_per_minute)} {speech.symbol('vibration-rate')}
+                    {rateText(speech, found.vibrations_per_minute)}
                   </p>
                 );
               })}

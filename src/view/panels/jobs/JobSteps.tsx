@@ -73,9 +73,9 @@ export function JobSteps({ view, number }: { readonly view: JobView; readonly nu
         </button>
       </div>
       <h2 ref={heading} tabIndex={-1} className="job-step-title">
-        <span className="label">
-          {t('jobs.step-of', { step: at, steps: count })} · {t(`job.phase.${step.phase}`)}
-          {step.hold && <b className="job-hold-mark"> {t('jobs.hold')}</b>}
+        <span className="label job-step-head">
+          <span>{`${t('jobs.step-of', { step: at, steps: count })} · ${t(`job.phase.${step.phase}`)}`}</span>
+          {step.hold && <b className="job-hold-mark">{t('jobs.hold')}</b>}
         </span>
         <span>{stepText(speech, view, step)}</span>
       </h2>

@@ -187,6 +187,10 @@ export const itemName = (speech: Speech, machine: Machine, kindId: string): stri
 export const dateText = (speech: Speech, at_ms: number): string =>
   new Intl.DateTimeFormat(speech.language, { dateStyle: 'medium', timeStyle: 'short' }).format(at_ms);
 
+/** Vibrations a minute with their symbol. */
+export const rateText = (speech: Speech, per_minute: number): string =>
+  speech.quantity(per_minute / 60, 'vibration-rate');
+
 /** Name of a file, from a title. */
 export const fileName = (jobId: string, at_ms: number, ending: string): string =>
   `${jobId}-${new Date(at_ms).toISOString().slice(0, 10)}.${ending}`;

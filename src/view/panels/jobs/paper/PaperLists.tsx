@@ -4,7 +4,7 @@ import { jobBase } from '../../../../store';
 import { useApp, useSpeech } from '../../../bind';
 import { unitName } from '../../common/names';
 import { toolText } from '../../teardown/step-words';
-import { itemName, liftName, ownText } from '../job-words';
+import { itemName, liftName, ownText, rateText } from '../job-words';
 import type { JobView } from '../use-job';
 import { Blank, Box } from './marks';
 import type { SourceNumbers } from './source-numbers';
@@ -90,7 +90,7 @@ export function ToolList({ view }: Props) {
 export function LiftTable({ view }: Props) {
   const speech = useSpeech();
   const { t, quantity } = speech;
-  const { sheet, machine } = view;
+  const { sheet } = view;
   if (sheet.lifts.length === 0) return null;
   const lifts = [...sheet.lifts].sort((a, b) => b.mass_kg - a.mass_kg);
   const angles = lifts.find((l) => l.legs.length > 0)?.legs.map((l) => l.angle_deg) ?? [];
@@ -218,10 +218,10 @@ export function AfterTable({ view }: Props) {
               <td>
                 {expected === null
                   ? t('job.verdict.not-expected')
-                  : `${quantity(expected.amplitude_m, 'length-small', 3)}, ${Math.round(expected.vibrations_per_minute)}\u202f${speech.symbol('vibration-rate')}`}
+                  : `${quantity(expected.amplitude_m, 'length-small', 3)}, ${rateText(speech, expected.vibrations_per_minute)}`}
               </td>
               <td>{found === null ? <Blank short /> : quantity(found.amplitude_m, 'length-small', 3)}</td>
-              <td>{found === null ? <Blank short /> : Math.round(found.vibrations_per_minute)}</td>
+              <td>{found === null ? <Blank short /> : rateText(speech, found.vibrations_per_minute)}</td>
             </tr>
           ))}
         </tbody>
