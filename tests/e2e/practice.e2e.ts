@@ -1,0 +1,130 @@
+/**
+ * Practice on Alder One: a try that cannot be, with its reason as the command line has it; a support confirmed with its
+ * force; a hint; a reload that loses nothing; the end with its sum. With the mouse on the stage, and by keys alone.
+ */
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { CALCULATIONS } from '../../src/edge/cli/registry';
+import { runCalc } from '../../src/edge/cli/run-calc';
+import english from '../../src/words/en';
+import { openApp } from './app';
+
+interface Blocking {
+  readonly directions: readonly {
+    readonly free: boolean;
+    readonly blockers: readonly { readonly unit: string; readonly strike_distance_m: number }[];
+  }[];
+}
+
+/** What the command line finds in the way of a unit, of each pattern the first, nearest first, in one sentence. */
+async function reasonOf(unit: string, unitName: string): Promise<string> {
+  const typed = JSON.stringify({ model: 'alder-one', unit });
+  const printed = await runCalc(CALCULATIONS, ['blocking'], () => Promise.resolve(typed));
+  const { blockers } = (JSON.parse(printed.stdout) as Blocking).directions[0]!;
+  const nearest = [...blockers].sort((a, b) => a.strike_distance_m - b.strike_distance_m);
+  const kinds = [...new Set(nearest.map((each) => each.unit.replace(/-\d+$/, '')))].slice(0, 3);
+  const names = kinds.map((kind) => english[`part.${kind}.name`]!.toLowerCase());
+  const by = new Intl.ListFormat('en', { type: 'conjunction' }).format(names);
+  return english['practice.why.covered']!.replace('{{part}}', unitName).replace('{{by}}', by);
+}
+
+const said = (page: Page) => page.locator('.practice-said');
+const count = (page: Page, name: string) => page.locator(`[data-count="${name}"]`).textContent();
+const answered = (page: Page, kind: string) => page.waitForSelector(`[data-answer="${kind}"]`);
+
+/** Chooses the one part to free, and starts. */
+async function start(page: Page, part: string): Promise<void> {
+  await page.getByText('Moves: at least').first().waitFor({ timeout: 60_000 });
+  await page.getByRole('radio', { name: /^One part/ }).check();
+  await page.getByRole('combobox', { name: 'Part to free' }).selectOption({ label: part });
+  await page.getByRole('button', { name: 'Start' }).click();
+  await answered(page, 'begun');
+}
+
+describe('practice', () => {
+  it('takes units off with the mouse, on the stage and in the list, over a reload, to a plain sum', async () => {
+    const app = await openApp({ path: '#/practice' });
+    const { page } = app;
+    await start(page, 'Scraper bar, front');
+
+    // In the list: it cannot go, and the sentence is what the command line finds.
+    await page.getByRole('searchbox', { name: 'Search parts' }).fill('hub bolts');
+    await page.locator('.practice-row').first().click();
+    await page.locator('.practice-try').click();
+    await answered(page, 'refused');
+    expect(await said(page).textContent()).toBe(await reasonOf('hub-bolts', 'hub bolts'));
+    expect(await count(page, 'wrong')).toBe('1');
+
+    // On the stage: a click takes it in hand, no more; its button tries it.
+    await page.getByRole('button', { name: 'Right', exact: true }).click();
+    const bolt = 'bracket-bolts/01';
+    await page.waitForFunction((id) => window.__drumbench?.screenOf?.(id) != null, bolt);
+    const at = await page.evaluate((id) => window.__drumbench!.screenOf!(id)!, bolt);
+    await page.mouse.click(at.x, at.y);
+    const onStage = page.locator('.practice-on-stage');
+    await onStage.getByText('Bracket bolts').waitFor();
+    expect(await count(page, 'moves')).toBe('0');
+    await onStage.getByRole('button', { name: 'Take off' }).click();
+
+    // Held first: the crib with its force.
+    const card = page.locator('.practice-confirm');
+    const force = await card.locator('[data-force="crib"]').textContent();
+    expect(force).toMatch(/^10\.4\s?kN$/);
+    const go = card.getByRole('button', { name: 'All done: take it off' });
+    expect(await go.isDisabled()).toBe(true);
+    for (const point of await card.getByRole('checkbox').all()) await point.check();
+    await go.click();
+    await answered(page, 'moved');
+    expect(await said(page).textContent()).toBe('Off: bracket bolts.');
+
+    await page.getByRole('button', { name: 'Hint', exact: true }).click();
+    await answered(page, 'hint');
+    expect(await said(page).textContent()).toBe('Look at the front.');
+
+    await page.reload();
+    await answered(page, 'begun');
+    expect(await count(page, 'moves')).toBe('1');
+    expect(await count(page, 'wrong')).toBe('1');
+    expect(await count(page, 'hints')).toBe('1');
+    await page.getByRole('region', { name: 'Held now' }).getByText('Crib under right side plate').waitFor();
+
+    // To the end, by the rows of the list.
+    for (const unit of ['scraper-bar-bolts-front', 'scraper-bar-front']) {
+      await page.locator(`.practice-row[data-unit="${unit}"]`).click();
+      await page.locator('.practice-try').click();
+    }
+    // 1 wrong try at 3, 1 hint at 1, 1 move beyond the least at 1.
+    await page.waitForSelector('.practice-score[data-lost="5"]');
+    await page.getByText('Your order beside the least').click();
+    await page.getByText('not needed', { exact: true }).waitFor();
+    await page.getByRole('button', { name: 'Another task' }).click();
+    await page.getByText('Points lost: 5').waitFor();
+    await app.close();
+  });
+
+  it('goes by keys alone on a phone', async () => {
+    const app = await openApp({ path: '#/practice', width: 390, height: 844 });
+    const { page } = app;
+    await start(page, 'Lock bar pin');
+    const press = (key: string) => page.keyboard.press(key);
+    const find = async (name: string): Promise<void> => {
+      await page.getByRole('searchbox', { name: 'Search parts' }).focus();
+      await page.keyboard.type(name);
+      await press('Tab');
+      await press('Enter');
+      await page.waitForFunction(() => document.activeElement?.classList.contains('practice-try'));
+      await press('Enter');
+    };
+    await find('lock bar pin');
+    await page.waitForSelector('.practice-confirm');
+    await page.waitForFunction(() => document.activeElement?.id === 'practice-before');
+    await press('Tab');
+    await press('Space');
+    await press('Tab');
+    await press('Enter');
+    await page.waitForSelector('.practice-score[data-lost="0"]');
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+    await app.close();
+  });
+});
