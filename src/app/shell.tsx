@@ -4,6 +4,7 @@ import { useApp, useCommands, useSpeech } from '../view/bind';
 import {
   Announcer,
   Boundary,
+  FirstSteps,
   type Layout,
   LoadingNotice,
   PartsList,
@@ -34,7 +35,10 @@ function StageColumn({ layout }: { readonly layout: Layout }) {
   const ready = useApp((s) => s.document !== null);
   return (
     <section className="stage-column" id="stage" tabIndex={-1} aria-label={t('stage-tools.stage')}>
-      <StageTools layout={layout} />
+      <div>
+        <StageTools layout={layout} />
+        <FirstSteps />
+      </div>
       <div className="stage-sheet">
         <SheetFrame />
         <div className="stage-canvas">

@@ -29,6 +29,8 @@ export interface Settings {
   readonly glove: boolean;
   readonly motion: 'system' | 'reduced' | 'full';
   readonly drawTier: DrawTier;
+  /** Whether the first things to do are shown over the stage. */
+  readonly firstSteps: boolean;
 }
 
 /** What the exciter panel sets; null means the machine's own value. Kept over reloads. */
@@ -122,6 +124,7 @@ export const DEFAULT_SETTINGS: Settings = {
   glove: false,
   motion: 'system',
   drawTier: 'auto',
+  firstSteps: true,
 };
 
 export const DEFAULT_EXCITER: ExciterSettings = {

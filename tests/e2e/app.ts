@@ -11,6 +11,8 @@ export interface OpenOptions {
   readonly tier?: 'low' | 'full';
   readonly context?: BrowserContext;
   readonly touch?: boolean;
+  /** The strip of first things to do over the stage, as on a first visit. */
+  readonly firstSteps?: boolean;
 }
 
 let browser: Browser | undefined;
@@ -41,6 +43,12 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
       // Keeping the app offline fetches all of it: tests/e2e/offline does so.
       serviceWorkers: 'block',
     }));
+  if (options.firstSteps !== true)
+    await context.addInitScript(() => {
+      const key = 'drumbench.kept.1';
+      if (localStorage.getItem(key) === null)
+        localStorage.setItem(key, JSON.stringify({ settings: { firstSteps: false }, exciter: {} }));
+    });
   const page = await context.newPage();
   const troubles: string[] = [];
   const home = new URL(inject('appUrl')).host;

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { atRest, openApp, setRange } from './app';
 
 describe('first look', () => {
@@ -55,6 +55,24 @@ describe('first look', () => {
     await app.page.waitForFunction(() => (window.__drumbench?.stats?.frames ?? 0) > 0);
     expect(await app.page.getByTestId('unbalance-high').textContent()).toMatch(/^6[01]\d$/);
     expect(await app.page.locator('input[type=radio][value=low]').isChecked()).toBe(true);
+    await app.close();
+  });
+
+  it('leads through the first steps, which stay away once closed', async () => {
+    const app = await openApp({ firstSteps: true });
+    const { page } = app;
+    const strip = page.getByRole('region', { name: 'First steps' });
+    for (const act of ['Pull it apart', 'Show me', 'Turn to LOW', 'Watch the shot'])
+      await strip.getByRole('button', { name: act }).click();
+    await page.waitForSelector('.shot-watch');
+    await strip.getByRole('button', { name: 'Take it down' }).click();
+    await strip.getByRole('link', { name: 'Go to the lessons' }).click({ timeout: 60000 });
+    await page.getByRole('heading', { name: 'Lessons', exact: true }).waitFor();
+    await page.goto('about:blank');
+    await page.goto(inject('appUrl'));
+    await page.getByRole('button', { name: /^Teardown/ }).waitFor();
+    await page.waitForFunction(() => (window.__drumbench?.stats?.frames ?? 0) > 0);
+    expect(await strip.count()).toBe(0);
     await app.close();
   });
 });

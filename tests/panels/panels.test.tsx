@@ -37,6 +37,7 @@ describe('part card', () => {
         glove: false,
         motion: 'system',
         drawTier: 'auto',
+        firstSteps: true,
       },
     });
     expect(screen.getByText(/18.mm \(11\/16 in\) socket/)).toBeTruthy();
@@ -120,7 +121,7 @@ describe('the rest of the page', () => {
       { keep: { read: () => null, write: (_, value) => kept.push(value) > 0 } },
     );
     await userEvent.click(screen.getByRole('radio', { name: 'Night shift' }));
-    await userEvent.click(screen.getByRole('checkbox'));
+    await userEvent.click(screen.getByRole('checkbox', { name: /glove/i }));
     expect(store.getState().settings).toMatchObject({ theme: 'night', glove: true });
     expect(JSON.parse(kept.at(-1) ?? '{}')).toMatchObject({ settings: { theme: 'night', glove: true } });
   });

@@ -126,6 +126,7 @@ describe('a panel says what its calculation says', () => {
         glove: false,
         motion: 'system',
         drawTier: 'auto',
+        firstSteps: true,
       },
     });
     type(/^Speed/, 3);

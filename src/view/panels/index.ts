@@ -18,3 +18,4 @@ export * from './stage-tools/SheetFrame';
 export * from './stage-tools/StageFoot';
 export * from './stage-tools/StageTools';
 export * from './teardown/TeardownStrip';
+export * from './tour/FirstSteps';

@@ -52,6 +52,14 @@ export function SettingsPanel() {
         />
         <span>{t('settings.glove')}</span>
       </label>
+      <label className="check">
+        <input
+          type="checkbox"
+          checked={settings.firstSteps}
+          onChange={(event) => commands.change({ firstSteps: event.currentTarget.checked })}
+        />
+        <span>{t('settings.first-steps')}</span>
+      </label>
       {Field({ of: 'motion', values: ['system', 'reduced', 'full'] })}
       {Field({ of: 'drawTier', values: ['auto', 'full', 'low'] })}
       <div>
