@@ -132,6 +132,11 @@ export function createCommands(store: AppStore, ports: Ports) {
     hover(partId: string | null): void {
       if (partId !== get().hoveredPart) set({ hoveredPart: partId });
     },
+    /** A hand pulled at a part on the stage: practice takes it for a try. */
+    pull(partId: string): void {
+      const { practice } = get();
+      set({ practice: { ...practice, pull: { partId, serial: (practice.pull?.serial ?? 0) + 1 } } });
+    },
     /** Escape: closes the innermost thing that is open. */
     back(): void {
       const s = get();

@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { CALCULATIONS } from '../../src/edge/cli/registry';
 import { runCalc } from '../../src/edge/cli/run-calc';
 import english from '../../src/words/en';
-import { openApp } from './app';
+import { atRest, openApp } from './app';
 
 interface Blocking {
   readonly directions: readonly {
@@ -31,6 +31,13 @@ async function reasonOf(unit: string, unitName: string): Promise<string> {
 const said = (page: Page) => page.locator('.practice-said');
 const count = (page: Page, name: string) => page.locator(`[data-count="${name}"]`).textContent();
 const answered = (page: Page, kind: string) => page.waitForSelector(`[data-answer="${kind}"]`);
+
+/** Where a part can be clicked on the stage, once the camera is at rest. */
+async function seenAt(page: Page, partId: string): Promise<{ x: number; y: number }> {
+  await atRest(page);
+  await page.waitForFunction((id) => window.__drumbench?.screenOf?.(id) != null, partId);
+  return page.evaluate((id) => window.__drumbench!.screenOf!(id)!, partId);
+}
 
 /** Chooses the one part to free, and starts. */
 async function start(page: Page, part: string): Promise<void> {
@@ -57,10 +64,8 @@ describe('practice', () => {
 
     // On the stage: a click takes it in hand, no more; its button tries it.
     await page.getByRole('button', { name: 'Right', exact: true }).click();
-    const bolt = 'bracket-bolts/01';
-    await page.waitForFunction((id) => window.__drumbench?.screenOf?.(id) != null, bolt);
-    const at = await page.evaluate((id) => window.__drumbench!.screenOf!(id)!, bolt);
-    await page.mouse.click(at.x, at.y);
+    const bolt = await seenAt(page, 'bracket-bolts/01');
+    await page.mouse.click(bolt.x, bolt.y);
     const onStage = page.locator('.practice-on-stage');
     await onStage.getByText('Bracket bolts').waitFor();
     expect(await count(page, 'moves')).toBe('0');
@@ -88,11 +93,16 @@ describe('practice', () => {
     expect(await count(page, 'hints')).toBe('1');
     await page.getByRole('region', { name: 'Held now' }).getByText('Crib under right side plate').waitFor();
 
-    // To the end, by the rows of the list.
-    for (const unit of ['scraper-bar-bolts-front', 'scraper-bar-front']) {
-      await page.locator(`.practice-row[data-unit="${unit}"]`).click();
-      await page.locator('.practice-try').click();
-    }
+    // To the end: by the list, and by a pull at what is in hand on the stage.
+    await page.locator('.practice-row[data-unit="scraper-bar-bolts-front"]').click();
+    await page.locator('.practice-try').click();
+    await answered(page, 'moved');
+    await page.locator('.practice-row[data-unit="scraper-bar-front"]').click();
+    const bar = await seenAt(page, 'scraper-bar-front');
+    await page.mouse.move(bar.x, bar.y);
+    await page.mouse.down();
+    await page.mouse.move(bar.x, bar.y - 60, { steps: 3 });
+    await page.mouse.up();
     // 1 wrong try at 3, 1 hint at 1, 1 move beyond the least at 1.
     await page.waitForSelector('.practice-score[data-lost="5"]');
     await page.getByText('Your order beside the least').click();

@@ -35,7 +35,7 @@ const begin = async (of?: MachineDocument) => {
   await screen.findByText('Your turn.');
   return shown;
 };
-const list = () => within(screen.getByRole('region', { name: 'What could come off' }));
+const list = () => within(screen.getByRole('region', { name: 'Parts to try' }));
 const take = (name: RegExp) => {
   fireEvent.click(list().getByRole('button', { name }));
   const hand = screen.getByRole('region', { name: 'In hand' });

@@ -53,7 +53,7 @@ describe('a run', () => {
   });
 
   it('says why a part cannot go, shows what holds it, and counts the mistake once', async () => {
-    const { store, practice } = bench();
+    const { store, practice, commands } = bench();
     await practice.start();
     practice.tryUnit('end-right');
     const { answer, state } = runOf(store);
@@ -75,6 +75,10 @@ describe('a run', () => {
     expect(stage!.laying).toBeNull();
     practice.tryUnit('end-right');
     expect(runOf(store).state.wrong).toHaveLength(1);
+    // A pull on the stage is a try as well.
+    commands.pull('end-bolts/02');
+    expect(runOf(store).made).toHaveLength(1);
+    practice.undo();
     // The drum stays: no mistake to try it.
     practice.tryUnit('body');
     expect(runOf(store).answer).toMatchObject({ kind: 'refused', counts: false });

@@ -66,10 +66,13 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
     const { moves, wrong, hints, undone } = run.state;
     if (moves.length + wrong.length + hints.length + undone === 0) return;
     const kept = keptOf(run, Date.now(), leastWalk(run.bench, run.state.goal).moves.length);
-    const others = (get().kept ?? []).filter((each) => each.id !== run.id);
-    const old = others.filter((each) => each.score !== null).slice(FINISHED_MOST);
-    for (const { id } of old) void ports.records.remove(PRACTICE_RECORDS, id);
-    set({ kept: [kept, ...others.filter((each) => !old.includes(each))] });
+    const known = get().kept;
+    if (known !== null) {
+      const others = known.filter((each) => each.id !== run.id);
+      const old = others.filter((each) => each.score !== null).slice(FINISHED_MOST);
+      for (const { id } of old) void ports.records.remove(PRACTICE_RECORDS, id);
+      set({ kept: [kept, ...others.filter((each) => !old.includes(each))] });
+    }
     void ports.records.write(PRACTICE_RECORDS, run.id, writeKept(kept));
   }
 
@@ -121,8 +124,10 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
   function watchStage(): void {
     stopWatching();
     const { document } = store.getState();
-    stopWatching = store.subscribe((s) => {
+    stopWatching = store.subscribe((s, before) => {
       if (s.practice.stage === null) return stopWatching();
+      const { pull } = s.practice;
+      if (pull !== null && pull !== before.practice.pull) attempt(pull.partId);
       if (s.document === document && s.route.place === 'practice') return;
       stopWatching();
       if (s.document === document) return stepOut();
@@ -159,6 +164,37 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
         answer: { kind: 'moved', unitIds: legal.move.bodies, note: legal.note, after: legal.after },
       },
       moving(from, laying, false),
+    );
+    keep(get().run!);
+  }
+
+  function attempt(unitId: string): void {
+    const run = live();
+    const { stage } = get();
+    const { document } = store.getState();
+    if (run === null || stage === null || document === null) return;
+    const { outcome, state } = tryUnit(run.bench, timed(run.state), unitId);
+    if (outcome.kind === 'legal') {
+      const pending = { unitId, legal: outcome, next: state, confirmed: [] };
+      if (confirmations(outcome, run.made).length === 0) return make(run, outcome, state);
+      change({ pending, state: { ...state, moves: run.state.moves } });
+      return;
+    }
+    const exam = run.task.aid === 'exam' && outcome.counts;
+    const blockers = exam ? [] : namedFirst(outcome);
+    change(
+      {
+        state,
+        pending: null,
+        answer: {
+          kind: 'refused',
+          unitId,
+          reason: exam ? null : outcome.reason,
+          blockers,
+          counts: outcome.counts,
+        },
+      },
+      stuckAt(run, stage, document.explode, unitId, blockers),
     );
     keep(get().run!);
   }
@@ -275,36 +311,7 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
       set({ stage: lookingAt(stage, parts, parts) });
     },
     /** Tries to take a unit off, or to put it on. */
-    tryUnit(unitId: string): void {
-      const run = live();
-      const { stage } = get();
-      const { document } = store.getState();
-      if (run === null || stage === null || document === null) return;
-      const { outcome, state } = tryUnit(run.bench, timed(run.state), unitId);
-      if (outcome.kind === 'legal') {
-        const pending = { unitId, legal: outcome, next: state, confirmed: [] };
-        if (confirmations(outcome, run.made).length === 0) return make(run, outcome, state);
-        change({ pending, state: { ...state, moves: run.state.moves } });
-        return;
-      }
-      const exam = run.task.aid === 'exam' && outcome.counts;
-      const blockers = exam ? [] : namedFirst(outcome);
-      change(
-        {
-          state,
-          pending: null,
-          answer: {
-            kind: 'refused',
-            unitId,
-            reason: exam ? null : outcome.reason,
-            blockers,
-            counts: outcome.counts,
-          },
-        },
-        stuckAt(run, stage, document.explode, unitId, blockers),
-      );
-      keep(get().run!);
-    },
+    tryUnit: attempt,
     /** Confirms a point of the move that waits, or takes that back. */
     confirm(point: number, on: boolean): void {
       const { pending } = live() ?? {};
@@ -341,7 +348,7 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
     },
     hint(): void {
       const run = live();
-      if (run === null || run.task.aid === 'exam') return;
+      if (run === null || run.task.aid !== 'free') return;
       const asked = askHint(run.bench, timed(run.state));
       if (asked === null) return;
       change({ state: asked.state, answer: { kind: 'hint', hint: asked.hint } });

@@ -124,6 +124,8 @@ export interface PracticeSlice {
   /** False: runs are kept for this visit only. */
   readonly lasting: boolean;
   readonly stage: PracticeStage | null;
+  /** A part in hand was pulled on the stage; the number rises with each pull. */
+  readonly pull: { readonly partId: string; readonly serial: number } | null;
 }
 
 export const INITIAL_PRACTICE: PracticeSlice = {
@@ -134,4 +136,5 @@ export const INITIAL_PRACTICE: PracticeSlice = {
   refused: null,
   lasting: true,
   stage: null,
+  pull: null,
 };

@@ -1,4 +1,7 @@
-/** Pointer and keys on the stage: hover names, click selects (never after a drag), double click fits, keys orbit. */
+/**
+ * Pointer and keys on the stage: hover names, click selects (never after a drag), double click fits, keys orbit. In
+ * practice a drag that begins on the unit in hand pulls at it, and the camera stays.
+ */
 import { type RefObject, useEffect } from 'react';
 import { Raycaster, Vector2 } from 'three';
 import { useCommands } from '../bind';
@@ -8,6 +11,8 @@ import { useAppStore } from '../bind';
 
 /** A pointer that moved farther than this between down and up was dragging, CSS pixels. */
 const DRAG_PX = 5;
+/** A pull of this length is a try, CSS pixels: farther than a hand trembles. */
+const PULL_PX = 28;
 const KEY_TURN_RAD = Math.PI / 24;
 const KEY_ZOOM = 1.15;
 
@@ -27,6 +32,7 @@ export function useStagePointer(
     let down: { x: number; y: number } | null = null;
     let dragged = false;
     let frame = 0;
+    let pulling: { partId: string; x: number; y: number } | null = null;
 
     const place = (event: PointerEvent | MouseEvent): { x: number; y: number } => {
       const box = node.getBoundingClientRect();
@@ -40,8 +46,34 @@ export function useStagePointer(
       return hit === null ? null : table.document.machine.parts[hit.part]!.id;
     };
 
+    /** Whether a part is of the unit that is in hand in practice. */
+    const inHand = (partId: string | null): partId is string => {
+      const { practice, selectedPart } = store.getState();
+      const { stage: shown, run } = practice;
+      if (shown === null || run === null || partId === null || selectedPart === null) return false;
+      const body = run.bench.bodyOf(partId);
+      return body >= 0 && body === run.bench.bodyOf(selectedPart);
+    };
+    /** Before the camera's controls see it. */
+    const grip = (event: PointerEvent): void => {
+      if (!event.isPrimary || event.button !== 0 || store.getState().practice.stage === null) return;
+      const at = place(event);
+      const partId = partAt(at);
+      if (!inHand(partId)) return;
+      event.stopPropagation();
+      node.setPointerCapture(event.pointerId);
+      pulling = { partId, ...at };
+    };
+
     const move = (event: PointerEvent): void => {
       const at = place(event);
+      if (pulling !== null) {
+        if (Math.hypot(at.x - pulling.x, at.y - pulling.y) < PULL_PX) return;
+        const { partId } = pulling;
+        pulling = null;
+        commands.pull(partId);
+        return;
+      }
       if (down !== null) {
         if (Math.hypot(at.x - down.x, at.y - down.y) > DRAG_PX) dragged = true;
         if (dragged) return;
@@ -49,7 +81,11 @@ export function useStagePointer(
       if (event.pointerType === 'touch') return;
       pointer.current = at;
       cancelAnimationFrame(frame);
-      frame = requestAnimationFrame(() => commands.hover(partAt(at)));
+      frame = requestAnimationFrame(() => {
+        const partId = partAt(at);
+        commands.hover(partId);
+        node.style.cursor = inHand(partId) ? 'grab' : '';
+      });
     };
     const press = (event: PointerEvent): void => {
       if (!event.isPrimary) {
@@ -62,6 +98,7 @@ export function useStagePointer(
     };
     const lift = (event: PointerEvent): void => {
       if (!event.isPrimary) return;
+      pulling = null;
       const tapped = down !== null && !dragged && event.button === 0;
       down = null;
       if (tapped) commands.select(partAt(place(event)));
@@ -110,6 +147,7 @@ export function useStagePointer(
       link.invalidate();
     };
 
+    node.addEventListener('pointerdown', grip, { capture: true });
     node.addEventListener('pointermove', move);
     node.addEventListener('pointerdown', press);
     node.addEventListener('pointerup', lift);
@@ -118,6 +156,7 @@ export function useStagePointer(
     node.addEventListener('keydown', key);
     return () => {
       cancelAnimationFrame(frame);
+      node.removeEventListener('pointerdown', grip, { capture: true });
       node.removeEventListener('pointermove', move);
       node.removeEventListener('pointerdown', press);
       node.removeEventListener('pointerup', lift);

@@ -46,10 +46,9 @@ export function PartsToTry({ run, machine, hand }: Props) {
     if (byKey)
       requestAnimationFrame(() => window.document.querySelector<HTMLElement>('.practice-try')?.focus());
   };
-  const title = t(run.task.mode === 'take-apart' ? 'practice.list-off' : 'practice.list-on');
   return (
     <section className="practice-list" aria-labelledby="practice-list">
-      <h3 id="practice-list">{title}</h3>
+      <h3 id="practice-list">{t('practice.list')}</h3>
       <p className="small faint">{t('practice.list-note')}</p>
       <div className="parts-search">
         <Icon name="search" />

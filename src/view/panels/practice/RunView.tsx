@@ -72,7 +72,7 @@ export function RunView({ run, machine }: Props) {
             )}
           </div>
           <div className="buttons practice-acts" role="group" aria-label={t('practice.title')}>
-            {run.task.aid !== 'exam' && (
+            {run.task.aid === 'free' && (
               <button type="button" className="button" onClick={() => commands.hint()}>
                 {t(run.answer.kind === 'hint' ? 'practice.hint-more' : 'practice.hint')}
               </button>
@@ -122,7 +122,7 @@ function Progress({ run }: { readonly run: PracticeRun }) {
           </dd>
         </div>
       )}
-      {run.task.aid !== 'exam' && (
+      {run.task.aid === 'free' && (
         <div>
           <dt>{t('practice.count.hints')}</dt>
           <dd className="mono" data-count="hints">

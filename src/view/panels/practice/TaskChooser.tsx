@@ -109,7 +109,7 @@ export function TaskChooser({ machine }: { readonly machine: Machine }) {
           onChange={(next) => commands.choose({ mode: next })}
         />
         <fieldset className="practice-goals">
-          <legend className="field-name">{t('practice.goal')}</legend>
+          <legend className="field-name">{t(`practice.goal.${mode}`)}</legend>
           <Choice
             name="goal"
             checked={!one && goal.kind === 'all'}

@@ -1,5 +1,5 @@
 /** What practice says: tasks, bodies, answers, times. */
-import type { PracticeBench, PracticeGoal } from '../../../core/assembly';
+import type { PracticeBench } from '../../../core/assembly';
 import { type Machine, findPart } from '../../../core/machine';
 import type { PracticeRun, PracticeTask } from '../../../store';
 import type { Speech } from '../../bind';
@@ -15,16 +15,16 @@ export function bodyName(speech: Speech, machine: Machine, bench: PracticeBench,
     : unitName(speech, machine, unitId);
 }
 
-export const goalText = ({ t, ...speech }: Speech, machine: Machine, goal: PracticeGoal): string =>
-  goal.kind === 'all'
-    ? t('practice.goal-all-in')
-    : t('practice.goal-in', { part: inSentence(unitName({ t, ...speech }, machine, goal.unitId)) });
-
-export const taskText = (speech: Speech, machine: Machine, { mode, goal }: PracticeTask): string =>
-  speech.t('practice.task-line', {
-    mode: speech.t(`practice.mode.${mode}`),
-    goal: goalText(speech, machine, goal),
+export function taskText(speech: Speech, machine: Machine, { mode, goal }: PracticeTask): string {
+  const { t } = speech;
+  return t('practice.task-line', {
+    mode: t(`practice.mode.${mode}`),
+    goal:
+      goal.kind === 'all'
+        ? t('practice.goal-all-in')
+        : t(`practice.goal-in.${mode}`, { part: inSentence(unitName(speech, machine, goal.unitId)) }),
   });
+}
 
 /** Several names in one breath, each once. */
 export function namesText(

@@ -11,6 +11,8 @@ const ROOM_M = 0.6;
 const WAY_IN_VIEW_M = 1.2;
 /** Share of the machine's half length beyond which a part is looked at from its end. */
 const END_SHARE = 0.3;
+/** And drum radii from the axis beyond which it is looked at from the front or the rear. */
+const OUTSIDE_RADII = 0.8;
 
 export interface PracticeFollower {
   /** `frame` is called with points and the direction to look from (null: as now). */
@@ -49,7 +51,7 @@ export function practiceFollower(table: PartTable, paths: RemovalPaths): Practic
     return out;
   };
 
-  /** From the side that the parts are on; null in the middle. */
+  /** From the side that the parts are on; null in the middle, where the view stays as it is. */
   const sideOf = (points: readonly number[]): Vector3 | null => {
     let x = 0;
     let z = 0;
@@ -59,9 +61,10 @@ export function practiceFollower(table: PartTable, paths: RemovalPaths): Practic
     }
     x /= points.length / 3;
     z /= points.length / 3;
-    const rear = z > 0.8 * drumRadius_m;
+    const outside = Math.abs(z) > OUTSIDE_RADII * drumRadius_m;
     const end = Math.abs(x) > END_SHARE * drumWidth_m;
-    if (!rear && !end) return null;
+    if (!outside && !end) return null;
+    const rear = outside && z > 0;
     return new Vector3(end ? Math.sign(x) * 0.62 : 0.3, 0.36, rear ? 0.8 : -0.7).normalize();
   };
 
