@@ -20,7 +20,12 @@ import type { ClassSlice } from './state';
 
 const KEPT_SECRET = 'drumbench.class.secret.1';
 
-type Distributed<T> = T extends unknown ? Omit<T, 'id'> : never;
+type Plain<T> = T extends (infer Each)[]
+  ? readonly Plain<Each>[]
+  : T extends object
+    ? { readonly [Key in keyof T]: Plain<T[Key]> }
+    : T;
+type Distributed<T> = T extends unknown ? Plain<Omit<T, 'id'>> : never;
 /** What the instructor's screen may ask of the host. */
 export type HostOrder = Distributed<Extract<InstructorMessage, { id: string }>>;
 

@@ -4,6 +4,7 @@ import calc from './calc';
 import calcMechanics from './calc-mechanics';
 import cautions from './cautions';
 import classHost from './class-host';
+import classWords from './class';
 import faults from './faults';
 import faultBench from './fault-bench';
 import orderQuestions from './order-questions';
@@ -30,6 +31,7 @@ const english: Catalogue = {
   ...units,
   ...cautions,
   ...classHost,
+  ...classWords,
   ...why,
   ...faults,
   ...faultBench,

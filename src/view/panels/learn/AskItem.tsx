@@ -29,8 +29,8 @@ interface Props {
   readonly given: Given | null;
   /** Tell what is right once answered. */
   readonly tells: boolean;
-  /** Said on the button: 'answer' or, in a test, 'keep'. */
-  readonly verb?: 'answer' | 'keep';
+  /** Said on the button: 'answer', in a test 'keep', in class 'send' and 'send-again'. */
+  readonly verb?: 'answer' | 'keep' | 'send' | 'send-again';
   readonly onGiven: (given: Given) => void;
   readonly headingLevel?: 2 | 3;
 }

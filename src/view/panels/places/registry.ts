@@ -21,6 +21,11 @@ export const PLACE_ENTRIES: Readonly<Partial<Record<Place, PlaceEntry>>> = {
     content: lazy(() => import('../quiz/QuizPlace')),
     width: ([inner]) => (inner === 'paper' ? 'page' : 'panel'),
   },
+  class: {
+    content: lazy(() => import('../class/ClassPlace')),
+    width: ([who, what]) =>
+      who !== 'host' ? 'panel' : ['paper', 'results', 'wall'].includes(what ?? '') ? 'page' : 'wide',
+  },
   faults: { content: lazy(() => import('../faults/FaultsPlace')), width: () => 'wide' },
   studies: {
     content: lazy(() => import('../studies/StudiesPlace')),

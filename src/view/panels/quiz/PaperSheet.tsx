@@ -8,7 +8,7 @@ import { Picture } from '../learn/Picture';
 import { Said } from '../learn/Said';
 import { type Teller, useTeller } from '../learn/teller';
 
-const letter = (i: number): string => String.fromCharCode(65 + i);
+export const letter = (i: number): string => String.fromCharCode(65 + i);
 
 export function PaperSheet({ seed }: { readonly seed: number }) {
   const teller = useTeller();
@@ -65,7 +65,7 @@ export function PaperSheet({ seed }: { readonly seed: number }) {
 }
 
 /** Letters of the right options where there are letters, and the answer in words. */
-function keyOf(teller: Teller, item: Item): string {
+export function keyOf(teller: Teller, item: Item): string {
   const words = answerWords(teller, item, rightAnswer(item));
   const letters = (ids: readonly string[], all: readonly string[]): string =>
     ids.map((id) => letter(all.indexOf(id))).join(', ');
@@ -89,7 +89,7 @@ function keyOf(teller: Teller, item: Item): string {
   }
 }
 
-function PaperBody({ item, teller }: { readonly item: Item; readonly teller: Teller }) {
+export function PaperBody({ item, teller }: { readonly item: Item; readonly teller: Teller }) {
   const { t, symbol } = teller.speech;
   const lettered = (options: readonly string[]) => (
     <ol className="paper-options">
