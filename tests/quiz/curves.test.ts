@@ -55,6 +55,19 @@ describe('plots of questions', () => {
     const life = curve('bearing-life');
     expect(at(life, 1)).toBeCloseTo(si('study.bearing-life.high.right_h'), 3);
     expect(at(life, 1) / at(life, 1.3)).toBeCloseTo(1.3 ** (10 / 3), 2);
+    expect(at(curve('turn-over-steering'), (35 * Math.PI) / 180)).toBeCloseTo(
+      si('study.identify.turning.drum_radius_m'),
+      6,
+    );
+    const joint = curve('slip-over-preload');
+    expect(at(joint, 1)).toBeCloseTo(si('joint.hub-bolts.slip_N'), 3);
+    expect(at(joint, 0.5)).toBeLessThan(at(joint, 0.5, 1));
+    const torque = curve('torque-over-pressure');
+    expect(at(torque, 400e5)).toBeCloseTo(si('study.drive.drum-low.torque_Nm'), 0);
+    expect(at(torque, 400e5, 1)).toBeCloseTo(si('study.drive.drum-high.torque_Nm'), 0);
+    const grade = curve('pull-over-grade');
+    expect(at(grade, 25)).toBeCloseTo(si('study.slope.drum-low-axle-low.pull_needed_N'), 0);
+    expect(at(grade, 25, 1)).toBeCloseTo(si('study.slope.drum-low-axle-low.pull_available_N'), 0);
     expect(at(curve('amplitude-over-ballast'), 1000)).toBeCloseTo(si('study.ballast-tonne.amplitude_m'), 9);
   });
 });

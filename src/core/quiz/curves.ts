@@ -1,27 +1,11 @@
 /** The numbers of the plots that questions ask to be read, from the machine at hand. */
-import { type Quantity, STANDARD_GRAVITY } from '../kernel';
+import { STANDARD_GRAVITY } from '../kernel';
 import { bearingLife, lineLoadStress, sling } from '../mechanics';
 import { exciterStudy, isolationStudy, rollerBasis, SOILS } from '../studies';
+import { type Curve, steps } from './curve';
+import { pullOverGrade, slipOverPreload, torqueOverPressure, turnOverSteering } from './curves-drive';
 import type { PlotName } from './picture';
 import type { Subject } from './subject';
-
-export interface Curve {
-  readonly x: {
-    readonly key: string;
-    readonly quantity: Quantity;
-    readonly values: readonly number[];
-    /** A depth: drawn down the page. */
-    readonly downwards?: boolean;
-  };
-  readonly y: { readonly key: string; readonly quantity: Quantity };
-  /** Named A, B, … in this order. */
-  readonly lines: readonly (readonly (number | null)[])[];
-  /** Value of x that is worth a line, such as the working frequency. */
-  readonly mark?: number;
-}
-
-const steps = (from: number, to: number, count: number): readonly number[] =>
-  Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 
 const OWN = {
   frequencyHigh_Hz: null,
@@ -124,5 +108,13 @@ export function plotCurve(subject: Subject, plot: PlotName): Curve | null {
         lines: [values.map((mass_kg) => high.U_kgm / (basis.vibratingMass_kg + mass_kg))],
       };
     }
+    case 'pull-over-grade':
+      return pullOverGrade(machine);
+    case 'torque-over-pressure':
+      return torqueOverPressure(machine);
+    case 'turn-over-steering':
+      return turnOverSteering(machine);
+    case 'slip-over-preload':
+      return high === null ? null : slipOverPreload(machine, high.force_N);
   }
 }

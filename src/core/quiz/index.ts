@@ -2,6 +2,7 @@ export * from './item-statistics';
 export * from './content';
 export * from './item';
 export * from './picture';
+export * from './curve';
 export * from './curves';
 export * from './stage-setting';
 export * from './bank-schema';

@@ -15,6 +15,14 @@ export const PLOTS = [
   'bearing-life',
   /** Amplitude of the drum hanging free over liquid put into it. */
   'amplitude-over-ballast',
+  /** Pull over the grade on wet clay: A is needed, B what both ends in low range give before one slips. */
+  'pull-over-grade',
+  /** Torque of the drum motor over pressure: A in low range, B in high range. */
+  'torque-over-pressure',
+  /** Radius of the drum's turn over the angle of the joint. */
+  'turn-over-steering',
+  /** Load at which the hub's joint slips over the preload that is left: A; the exciter's force in HIGH: B. */
+  'slip-over-preload',
 ] as const;
 export type PlotName = (typeof PLOTS)[number];
 

@@ -1,6 +1,6 @@
 /** How the stage stands for a step or a question. What is left out is as in the assembled home view. */
 import { z } from 'zod';
-import { GROUNDS } from '../studies';
+import { GROUNDS, SOILS } from '../studies';
 
 /** A part, a pattern, a group, a weldment (as relations name them), or a kind. */
 export const refSchema = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*(\/\d\d)?$/);
@@ -19,6 +19,7 @@ export const exciterSettingSchema = z.strictObject({
 });
 
 const grounds = GROUNDS.map(({ id }) => id);
+const soils = SOILS.map(({ id }) => id);
 const rangeSchema = z.enum(['low', 'high']);
 
 /** The machine bent at its joint; the rear is shown too. */
@@ -33,6 +34,12 @@ export const slopeSettingSchema = z.strictObject({
   grade_percent: z.number().min(0).max(60).optional(),
   drum_range: rangeSchema.optional(),
   axle_range: rangeSchema.optional(),
+});
+
+/** Drum and frame move as the vibration study has it on this ground, many times larger than life. */
+export const shakeSettingSchema = z.strictObject({
+  soil: z.enum(soils),
+  direction: z.enum(['high', 'low']),
 });
 
 export const stageSettingSchema = z.strictObject({
@@ -67,6 +74,7 @@ export const stageSettingSchema = z.strictObject({
   /** Parts are marked by their side of the isolators: inside, isolator, outside. */
   sides: z.boolean().optional(),
   slope: slopeSettingSchema.optional(),
+  shake: shakeSettingSchema.optional(),
 });
 
 export type StageSetting = z.infer<typeof stageSettingSchema>;

@@ -1,11 +1,12 @@
 /** A step's or question's stage setting put on the stage, and the stage of the bench given back afterwards. */
 import { findUnit, isPresent } from '../../core/machine';
 import { partsNamed, type StageSetting } from '../../core/quiz';
-import { GROUNDS } from '../../core/studies';
+import { exciterStudy, GROUNDS, rollerBasis, SOILS, vibrationStudy } from '../../core/studies';
 import type { Commands } from '../commands';
 import { type AppState, DEFAULT_EXCITER } from '../state';
 import type { AppStore } from '../store';
-import { INITIAL_STUDIES, type StudiesState } from '../studies/state';
+import { shakeOf } from '../studies/shake';
+import { INITIAL_STUDIES, type StudiesState, type StudyStage } from '../studies/state';
 import { requestFrame, transient } from '../transient';
 
 const KEPT = [
@@ -109,7 +110,7 @@ export function applyStage(store: AppStore, setting: StageSetting, selects = tru
       bafflePsi_deg: own?.baffle_psi_deg ?? null,
       baffleOn: own?.baffle_on ?? true,
     },
-    studies: studiesOf(setting, studies),
+    studies: studiesOf(setting, studies, document),
     cameraWish: {
       view: setting.camera?.view ?? 'home',
       partId: framed[0] ?? null,
@@ -119,14 +120,46 @@ export function applyStage(store: AppStore, setting: StageSetting, selects = tru
   requestFrame();
 }
 
-/** Studies with what a setting says of joint, sides and slope; the person's own settings of the others stay. */
-function studiesOf({ joint, sides, slope }: StageSetting, studies: StudiesState): StudiesState {
+/** What drum and frame do on a ground; null where the machine has no isolators or no known unbalance. */
+function shaking(
+  { soil, direction }: NonNullable<StageSetting['shake']>,
+  document: NonNullable<AppState['document']>,
+): StudyStage | null {
+  const { machine, masses, fit } = document;
+  const solids = Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
+  const basis = rollerBasis(machine, solids, masses);
+  const half = exciterStudy(machine, solids, masses, DEFAULT_EXCITER, fit)?.[direction];
+  const ground = SOILS.find(({ id }) => id === soil);
+  if (basis === null || ground === undefined || half === undefined || half.value === null) return null;
+  const study = vibrationStudy(basis, {
+    unbalance_kgm: half.value.U_kgm,
+    frequency_Hz: half.frequency_Hz,
+    soil_stiffness_N_m: ground.stiffness_N_m,
+    soil_damping_Ns_m: ground.damping_Ns_m,
+    hardness_IRHD: basis.isolation.hardness_IRHD,
+  });
+  return study === null ? null : shakeOf(study).stage;
+}
+
+/** Studies with what a setting says of joint, sides, slope and shaking; the person's own settings of the others stay. */
+function studiesOf(
+  { joint, sides, slope, shake }: StageSetting,
+  studies: StudiesState,
+  document: NonNullable<AppState['document']>,
+): StudiesState {
   const bent = { steering_deg: joint?.steering_deg ?? 0, oscillation_deg: joint?.oscillation_deg ?? 0 };
   const ground = GROUNDS.find(({ id }) => id === slope?.ground);
   const own = INITIAL_STUDIES['two-speed'];
   return {
     ...studies,
-    stage: joint !== undefined ? { kind: 'joint', ...bent } : sides === true ? { kind: 'sides' } : null,
+    stage:
+      joint !== undefined
+        ? { kind: 'joint', ...bent }
+        : shake !== undefined
+          ? shaking(shake, document)
+          : sides === true
+            ? { kind: 'sides' }
+            : null,
     identify: joint === undefined ? studies.identify : bent,
     'two-speed':
       slope === undefined

@@ -1,2 +1,3 @@
 export * from './state';
 export * from './commands';
+export * from './shake';

@@ -191,7 +191,8 @@ function* exciterValues(
   for (const direction of ['high', 'low'] as const) {
     const half = study[direction];
     yield [`${name}.${direction}.speed_rpm`, { si: 2 * Math.PI * half.frequency_Hz, quantity: 'rotation' }];
-    if (half.value !== null)
-      yield [`${name}.${direction}.doubleAmplitude_m`, namedNumber('_m', 2 * half.value.nominalAmplitude_m)];
+    const amplitude_m = half.value?.nominalAmplitude_m ?? null;
+    if (amplitude_m !== null)
+      yield [`${name}.${direction}.doubleAmplitude_m`, namedNumber('_m', 2 * amplitude_m)];
   }
 }

@@ -34,7 +34,8 @@ export function* workshopValues(subject: Subject): Values {
   for (const [id, { alpha_per_K }] of Object.entries(machine.materials))
     if (alpha_per_K !== undefined)
       yield [`material.${id}.growth_per_million`, { si: alpha_per_K * 1e6, quantity: 'plain' }];
-  for (const unit of machine.units) if (unit.group !== null) yield* jointValues(machine, unit.id);
+  for (const unit of machine.units)
+    if (unit.group !== null) yield* flatten(`joint.${unit.id}`, frictionJoint(machine, unit.id));
   yield* liftValues(subject);
 }
 
@@ -95,17 +96,16 @@ function* clearanceValues(machine: Machine, seats: readonly Seat[]): Values {
   }
 }
 
-/** What a bolted joint holds by friction alone at a preload of the handbook: a training value, no torque. */
-function* jointValues(machine: Machine, id: string): Values {
+/** What a bolted joint holds by friction alone; null for fasteners without a property class. Training value, no torque. */
+export function frictionJoint(machine: Machine, id: string, preload_share = 1) {
   const unit = findUnit(machine, id);
   const thread = unit?.group?.thread;
   const proof_Pa =
     thread === undefined || thread.class === null ? null : proofStrength_Pa(thread.class, thread.diameter_m);
-  if (unit === undefined || thread === undefined || proof_Pa === null) return;
-  const preload_N = PRELOAD_SHARE * proof_Pa * stressArea(thread.diameter_m, thread.pitch_m);
+  if (unit === undefined || thread === undefined || proof_Pa === null) return null;
+  const preload_N = preload_share * PRELOAD_SHARE * proof_Pa * stressArea(thread.diameter_m, thread.pitch_m);
   const slip = jointSlip({ count: unit.partIds.length, preload_N, friction: FRICTION });
-  yield [`joint.${id}.preload_N`, namedNumber('_N', preload_N)];
-  if (slip.ok) yield [`joint.${id}.slip_N`, namedNumber('_N', slip.value.slip_force_N)];
+  return slip.ok ? { preload_N, slip_N: slip.value.slip_force_N } : null;
 }
 
 /** How many leave together; what a sling's leg carries of it; what must be held up, and how hard. */

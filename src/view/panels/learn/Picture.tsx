@@ -5,7 +5,9 @@ import { exciterStudy } from '../../../core/studies';
 import { selectSubject } from '../../../store';
 import { useApp, useSpeech } from '../../bind';
 import { ExciterDrawing } from '../exciter/ExciterDrawing';
+import '../exciter/exciter.css';
 import { Plot } from '../studies/Plot';
+import '../studies/studies.css';
 
 const LETTERS = 'ABCDE';
 

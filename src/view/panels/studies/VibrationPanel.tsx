@@ -1,12 +1,11 @@
 /** Study: drum and frame on the soil, in the linear answer and in time. */
 import { useDeferredValue, useEffect, useMemo } from 'react';
 import { SOILS, vibrationStudy, type VibrationStudy } from '../../../core/studies';
-import { createStudyCommands } from '../../../store';
+import { createStudyCommands, shakeOf } from '../../../store';
 import { useApp, usePlaceCommands, useSpeech } from '../../bind';
 import { Signal } from '../common/Signal';
 import { Plot } from './Plot';
 import { QuantityField } from './QuantityField';
-import { shakeOf } from './shake';
 import { StageSwitch } from './StageSwitch';
 import { DirectionChoice, NumberRows, StudyNotes, UnknownUnbalance } from './StudyParts';
 import { frequencyOf, type StudyBase, unbalanceOf } from './use-study-base';

@@ -1,6 +1,6 @@
 /** The motion of drum and frame for the stage: whole turns of the exciter, exaggerated by a round factor. */
-import type { VibrationStudy } from '../../../core/studies';
-import type { StudyStage } from '../../../store';
+import type { VibrationStudy } from '../../core/studies';
+import type { StudyStage } from './state';
 
 /** How far the drum may be shown to move each way, metres. */
 const SHOWN_m = 0.05;
