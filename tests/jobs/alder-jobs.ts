@@ -54,18 +54,4 @@ export function sheetOf(job: Job, values: FieldValues = {}): JobSheet {
   return buildJobSheet({ machine: own, solids, masses, job, plan: planOf(job), study, values });
 }
 
-/** A value that each field takes as good. */
-export function goodValue(field: JobSheet['fields'][number]): number | string | boolean {
-  switch (field.type) {
-    case 'check':
-      return true;
-    case 'text':
-      return 'looked at';
-    case 'choice':
-      return (field.choices.find((c) => c.good === true) ?? field.choices.find((c) => c.good === null))!.id;
-    case 'number':
-      return field.min !== null && field.max !== null
-        ? (field.min + field.max) / 2
-        : (field.min ?? field.max ?? 1);
-  }
-}
+export { goodValue } from './good-value';
