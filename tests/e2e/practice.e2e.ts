@@ -81,6 +81,7 @@ describe('practice', () => {
     await go.click();
     await answered(page, 'moved');
     expect(await said(page).textContent()).toBe('Off: bracket bolts.');
+    await page.getByRole('status').getByText('Off: bracket bolts.').waitFor({ state: 'attached' });
 
     await page.getByRole('button', { name: 'Hint', exact: true }).click();
     await answered(page, 'hint');

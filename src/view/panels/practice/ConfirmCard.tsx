@@ -26,6 +26,11 @@ export function ConfirmCard({ run, machine, pending }: Props) {
   const commands = usePlaceCommands(createPracticeCommands);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), [pending.unitId]);
+  const desist = (): void => {
+    commands.desist();
+    // The card is gone: the part is still in hand.
+    requestAnimationFrame(() => window.document.querySelector<HTMLElement>('.practice-try')?.focus());
+  };
   const { legal, confirmed } = pending;
   const points = confirmations(legal, run.made);
   const all = points.every((_, point) => confirmed.includes(point));
@@ -64,7 +69,7 @@ export function ConfirmCard({ run, machine, pending }: Props) {
         <button type="button" className="button act" disabled={!all} onClick={() => commands.proceed()}>
           {t(apart ? 'practice.proceed-off' : 'practice.proceed-on')}
         </button>
-        <button type="button" className="button" onClick={() => commands.desist()}>
+        <button type="button" className="button" onClick={desist}>
           {t('practice.desist')}
         </button>
       </div>

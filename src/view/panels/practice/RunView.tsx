@@ -27,6 +27,12 @@ export function RunView({ run, machine }: Props) {
   useTellings(run, machine);
   useClock();
   const hand = useApp((s) => bodyOfPart(run.bench, machine, s.selectedPart));
+  // Another part in hand: what waited to be confirmed is put down.
+  const waits =
+    run.pending === null ? null : (run.bench.graph.bodies[run.bench.bodyOf(run.pending.unitId)]?.id ?? null);
+  useEffect(() => {
+    if (waits !== null && hand !== null && hand !== waits) commands.desist();
+  }, [waits, hand, commands]);
   const answer = useRef<HTMLDivElement>(null);
   const serial = useRef(run.serial);
   // After a move its button is gone: the answer takes the focus, not the page.
@@ -37,6 +43,13 @@ export function RunView({ run, machine }: Props) {
     if (run.answer.kind !== 'moved' && run.answer.kind !== 'back') return;
     if (lost === null || lost === window.document.body) answer.current?.focus({ preventScroll: true });
   }, [run]);
+  // What was left for a pause begins again at the answer.
+  const { paused } = run;
+  const rested = useRef(paused);
+  useEffect(() => {
+    if (rested.current && !paused) answer.current?.focus();
+    rested.current = paused;
+  }, [paused]);
   const done = run.score !== null;
   return (
     <>
@@ -48,17 +61,7 @@ export function RunView({ run, machine }: Props) {
       {done ? (
         <ScoreView run={run} machine={machine} score={run.score} />
       ) : run.paused ? (
-        <div className="practice-paused">
-          <p>{t('practice.paused')}</p>
-          <div className="buttons">
-            <button type="button" className="button act" onClick={() => commands.pause(false)}>
-              {t('practice.go-on')}
-            </button>
-            <button type="button" className="button" onClick={() => commands.leave()}>
-              {t('practice.leave')}
-            </button>
-          </div>
-        </div>
+        <Paused />
       ) : (
         <>
           <div className="practice-now">
@@ -98,6 +101,26 @@ export function RunView({ run, machine }: Props) {
         </>
       )}
     </>
+  );
+}
+
+function Paused() {
+  const { t } = useSpeech();
+  const commands = usePlaceCommands(createPracticeCommands);
+  const goOn = useRef<HTMLButtonElement>(null);
+  useEffect(() => goOn.current?.focus(), []);
+  return (
+    <div className="practice-paused">
+      <p>{t('practice.paused')}</p>
+      <div className="buttons">
+        <button type="button" className="button act" ref={goOn} onClick={() => commands.pause(false)}>
+          {t('practice.go-on')}
+        </button>
+        <button type="button" className="button" onClick={() => commands.leave()}>
+          {t('practice.leave')}
+        </button>
+      </div>
+    </div>
   );
 }
 
@@ -150,7 +173,9 @@ function useTellings(run: PracticeRun, machine: Machine): void {
       run.score === null
         ? ''
         : ` ${speech.t('practice.said-done', { points: pointsText(speech, run.score.lost) })}`;
-    commands.announce('practice.said', { text: answerText(speech, machine, run) + done });
+    const text = answerText(speech, machine, run) + done;
+    // After what the page says by itself of the part that is no longer chosen: the last word is heard.
+    setTimeout(() => commands.announce('practice.said', { text }), 0);
   }, [run, machine, speech, commands]);
 }
 
