@@ -11,6 +11,7 @@ const TOPICS: Record<string, () => Promise<{ readonly measure: Measure }>> = {
   blocking: () => import('./blocking'),
   lessons: () => import('./lessons'),
   diagnosis: () => import('./diagnosis'),
+  classroom: () => import('./classroom'),
 };
 
 const given = process.argv.slice(2);

@@ -55,6 +55,8 @@ export interface Client {
     fits?: (message: Extract<HostMessage, { type: T }>) => boolean,
   ): Promise<Extract<HostMessage, { type: T }>>;
   readonly closed: Promise<number>;
+  /** Lets go of what was heard, for long runs. */
+  forget(): void;
   close(): void;
 }
 
@@ -103,6 +105,10 @@ export async function connect(port: number, headers: Record<string, string> = {}
           new Promise((resolve) => setTimeout(resolve, 200)),
         ]);
       }
+    },
+    forget() {
+      heard.length = 0;
+      unread = [];
     },
     close: () => socket.close(),
   };
