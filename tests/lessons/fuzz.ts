@@ -1,4 +1,7 @@
-/** Mutations of lesson and bank files: whatever is done to a file, reading it ends in faults or in a course. */
+/**
+ * Mutations of lesson and bank files: whatever is done to a file, reading it ends in faults or in a course. They start
+ * from a small course with an item of each kind and a task of each sort, so that thousands of them stay quick.
+ */
 import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { seededRandom, type Random } from '../../src/core/kernel';
@@ -6,7 +9,7 @@ import { checkCourse, type Known, parseCourse, parseGlossary, parseLesson } from
 import type { SourceFile } from '../../src/core/machine';
 import { parseBank, refsOf } from '../../src/core/quiz';
 
-const folder = resolve(import.meta.dirname, '../../lessons');
+const folder = resolve(import.meta.dirname, 'small-course');
 const NAMES = [
   'course.yaml',
   'two-directions/lesson.yaml',

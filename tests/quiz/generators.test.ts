@@ -1,6 +1,7 @@
 /** Every generated question, checked without the generator: from the model's own data, or by hand-written formulas. */
 import { describe, expect, it } from 'vitest';
 import { planOnGraph, buildGraph } from '../../src/core/assembly';
+import { believe, placeReadings } from '../../src/core/faults';
 import { findPart, findUnit } from '../../src/core/machine';
 import {
   GENERATOR_NAMES,
@@ -13,10 +14,19 @@ import {
   type Subject,
 } from '../../src/core/quiz';
 import english from '../../src/words/en';
+import { plant, signatures } from '../faults/bench-of-alder-one';
 import { fit, machine, masses, solids } from '../models/alder-one';
 
 const graph = buildGraph(machine, solids, masses);
-const subject: Subject = { machine, solids, masses, fit, graph, teardown: planOnGraph(machine, graph) };
+const subject: Subject = {
+  machine,
+  solids,
+  masses,
+  fit,
+  graph,
+  teardown: planOnGraph(machine, graph),
+  plant,
+};
 const own = GENERATOR_NAMES.filter((name) => !name.startsWith('order-'));
 const SEEDS = Array.from({ length: 40 }, (_, i) => 1 + 37 * i);
 const made = (name: string): Item[] => SEEDS.flatMap((seed) => generateItem(subject, name, seed) ?? []);
@@ -169,6 +179,32 @@ describe('checked another way', () => {
       expect(right(item)).toBeCloseTo((asked(item, 'mass') * 9.80665) / asked(item, 'width'), 6);
     for (const item of made('blow-spacing'))
       expect(right(item)).toBeCloseTo(asked(item, 'speed') / asked(item, 'frequency'), 12);
+  });
+
+  it('fault-readings: by Bayes on first-order signatures, which the generator does not use', () => {
+    const truths = new Set<string>();
+    for (const item of made('fault-readings')) {
+      if (item.kind !== 'find-fault') throw new Error(item.kind);
+      const readings = item.shown.map((each) => {
+        if (!('phrase' in each)) throw new Error(item.id);
+        const { name, value } = each.params as unknown as { name: { phrase: string }; value: { si: number } };
+        return { measurement: name.phrase.replace('fault-bench.measure.', ''), value: value.si };
+      });
+      const placed = placeReadings(signatures, readings);
+      if (!placed.ok) throw new Error(item.id);
+      const belief = believe(signatures, placed.value);
+      // Each option by how well it explains the readings alone, whatever it is met how often.
+      const chance = (id: string): number => {
+        const h = signatures.hypotheses.findIndex((each) => each.id === id);
+        return belief.hypotheses[h]! / signatures.hypotheses[h]!.prior;
+      };
+      const right = chance(item.right);
+      for (const { id } of item.options)
+        if (id !== item.right) expect(chance(id) / right, `${item.id}: ${id}`).toBeLessThan(0.1);
+      truths.add(item.right);
+    }
+    expect(truths.size).toBeGreaterThan(8);
+    expect(generateItem({ ...subject, plant: null }, 'fault-readings', 1)).toBeNull();
   });
 
   it('range-on-slope: more oil a turn pulls harder', () => {

@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { buildGraph, planOnGraph } from '../../src/core/assembly';
 import { type Subject, valuesOf } from '../../src/core/quiz';
+import { CALCULATIONS } from '../../src/edge/cli/registry';
+import { runCalc } from '../../src/edge/cli/run-calc';
 import { rollerBasis, SOILS, vibrationStudy } from '../../src/core/studies';
 import { fit, machine, masses, solids } from '../models/alder-one';
 
@@ -105,5 +107,29 @@ describe('what the lesson on force and ground says of each ground', () => {
     ['low', 'hard', 'double-jump'],
   ] as const)('%s on %s ground: %s', (range, id, wanted) => {
     expect(regime(range, id)).toBe(wanted);
+  });
+
+  it('are those of the command line', async () => {
+    const calc = async (name: string, input: object): Promise<Record<string, unknown>> => {
+      const typed = JSON.stringify({ model: 'alder-one', ...input });
+      const printed = await runCalc(CALCULATIONS, [name], () => Promise.resolve(typed));
+      expect(printed.stderr).toBe('');
+      return JSON.parse(printed.stdout) as Record<string, unknown>;
+    };
+    const identify = await calc('identify', {});
+    expect(si('study.identify.turning.outside_m')).toBeCloseTo(Number(identify['turning_outside_m']), 9);
+    const slope = await calc('traction-study', {
+      grade_percent: 25,
+      drum_adhesion: 0.25,
+      axle_adhesion: 0.45,
+      rolling_resistance_N_per_N: 0.05,
+    });
+    const ways = slope['combinations'] as Record<string, number | string>[];
+    for (const way of ways)
+      expect(
+        si(`study.slope.drum-${way['drum_range']}-axle-${way['axle_range']}.pressure_needed_Pa`) /
+          Number(way['pressure_needed_Pa']),
+      ).toBeCloseTo(1, 9);
+    expect(ways).toHaveLength(4);
   });
 });

@@ -25,6 +25,7 @@ import { ensureCourse, ensureTopic } from '../lessons/commands';
 import type { Ports } from '../ports';
 import type { AppStore } from '../store';
 import type { QuizMode, QuizRun, QuizSetup, QuizState } from './state';
+import { ensurePlant } from './plant';
 import { selectSubject, topicItems } from './subject';
 
 export const REVIEW_RECORDS = 'review';
@@ -43,9 +44,12 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
   let count = 0;
   const giveBack = (): void => giveStageBack(store, commands);
 
-  /** Everything that a sheet can be drawn from. The graph comes too, since questions of order need it. */
-  async function subjectWithGraph(): Promise<Subject | null> {
-    await ensureGraph(store, ports).catch(() => null);
+  /** Everything that a sheet can be drawn from: with the graph for questions of order, the bench for those of faults. */
+  async function wholeSubject(): Promise<Subject | null> {
+    await Promise.all([
+      ensureGraph(store, ports).catch(() => null),
+      ensurePlant(store, ports).catch(() => null),
+    ]);
     return selectSubject(store.getState());
   }
 
@@ -58,7 +62,7 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
   }
 
   async function draw(setup: QuizSetup, seed: number): Promise<readonly Item[]> {
-    const subject = await subjectWithGraph();
+    const subject = await wholeSubject();
     if (subject === null) return [];
     const bank = setup.from === 'generated' ? [] : await bankItems(setup.topics, subject);
     // Half of a mixed sheet comes from the bank, more where there are too few of one sort.
@@ -156,7 +160,7 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
       set({ busy: true });
       const seed = newSeed();
       const due = dueOn(Object.values(get().cards), today()).slice(0, REVIEW_MOST);
-      const subject = await subjectWithGraph();
+      const subject = await wholeSubject();
       const bank = subject === null ? [] : await bankItems([], subject);
       const byId = new Map(bank.map((item) => [item.id, item]));
       const items = due.flatMap(({ item }, i) => {

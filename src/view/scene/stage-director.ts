@@ -19,7 +19,7 @@ import { practiceFollower } from './motion/practice-follower';
 import { stageMotion } from './motion/stage-motion';
 import { teardownFollower } from './motion/teardown-follower';
 import type { StagePalette } from './palette';
-import { sectionFollower } from './section/section-follower';
+import { cutFor, sectionFollower } from './section/section-follower';
 import { sectionView } from './section/section-view';
 import type { StageLink } from './stage-link';
 import { readInfo } from './stats';
@@ -55,6 +55,8 @@ export interface StageDirector {
 
 /** Half width of what a flight to one small part keeps in view, metres. */
 const ROOM_FOR_PART_M = 0.22;
+/** An eye so far out that only its direction matters. */
+const FAR_M = 100;
 const NO_PASS = { calls: 0, triangles: 0 };
 
 export function stageDirector({ document, fine, store, commands, link }: Setting): StageDirector {
@@ -99,28 +101,33 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
     if (corners.length > 0) axis.place(corners);
   };
 
-  const answerWish = (state: AppState, of: FrameOf): void => {
+  /**
+   * Flies to the view that is wished for. Where the section is set with it (a step of a lesson), what is left of the cut
+   * is framed; returns the eye that the side cut away is chosen for then, null where there is no such wish.
+   */
+  const answerWish = (state: AppState, of: FrameOf): Vector3 | null => {
     const { view: name, partId, serial } = state.cameraWish;
     const first = wish === -1;
-    if (serial === wish && !(first && rig !== null)) return;
+    if (serial === wish && !(first && rig !== null)) return null;
     wish = serial;
     if (first && link.kept !== null) {
       of.camera.position.set(...link.kept.position);
       of.controls.target.set(...link.kept.target);
       of.controls.update();
-      return;
+      return null;
     }
     const one = partId === null ? undefined : table.indexOf.get(partId);
-    const points = leftOf(
-      shownReach(table, (part) => one === undefined || part === one),
-      link.cut,
-    );
-    if (points.length === 0) return;
     const from = viewDirection(
       first && name === 'fit' ? 'home' : name,
       of.camera.aspect,
       motion.explodeShown,
     );
+    const eye = from !== null && seen?.section !== state.section ? from.clone().multiplyScalar(FAR_M) : null;
+    const points = leftOf(
+      shownReach(table, (part) => one === undefined || part === one),
+      eye === null ? link.cut : cutFor(state, eye),
+    );
+    if (points.length === 0) return eye;
     rig!.frame(
       one === undefined ? points : roomy(points, ROOM_FOR_PART_M),
       from,
@@ -128,6 +135,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       of.reduced || first,
       one === undefined,
     );
+    return eye;
   };
 
   return {
@@ -208,9 +216,11 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       if (changed || showChanged) light.stale();
       fresh = false;
 
-      answerWish(state, of);
+      const eye = answerWish(state, of);
       const framed = rig;
-      const lookAt = (points: readonly number[] | null, from: Vector3 | null): void =>
+      // Who wishes for a view together with a step of the teardown means that view.
+      const lookAt = (points: readonly number[] | null, from: Vector3 | null): void => {
+        if (eye !== null) return;
         framed.frame(
           points ?? shownReach(table),
           points === null ? viewDirection('home', camera.aspect, 0) : from,
@@ -218,6 +228,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
           of.reduced,
           points === null,
         );
+      };
       const practised = state.practice.stage;
       if (practised === null) teardown.follow(state, changed || showChanged, lookAt);
       else practice.follow(practised, motion.teardown, changed || showChanged, lookAt);
@@ -226,10 +237,10 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       refit = false;
 
       let flying = rig.advance(dt_s, bounds);
-      const cut = sections.follow(state, camera, changed || showChanged);
+      const cut = sections.follow(state, eye ?? camera.position, changed || showChanged, eye !== null);
       link.cut = sections.cut;
       if (cut.cut) light.stale();
-      if (cut.toggled && rig.framing) {
+      if (cut.toggled && rig.framing && eye === null) {
         rig.frame(leftOf(shownReach(table), link.cut), null, margins(), of.reduced, true);
         flying = true;
       }

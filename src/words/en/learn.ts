@@ -102,6 +102,7 @@ export default {
   'lessons.predict': 'Say it before you see it',
   'lessons.slope-given':
     '{{ground}}, grade {{grade}}. To climb it takes a pull of {{pull}}. The relief valve opens at {{relief}}.',
+  'lessons.slope-way': 'Drum {{drum}}, axle {{axle}}',
   'lessons.slope-needs': 'Pressure that the climb needs',
   'lessons.slope-drum': 'Pressure at which the drum spins',
   'lessons.slope-axle': 'Pressure at which the tyres spin',

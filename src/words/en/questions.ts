@@ -101,6 +101,10 @@ export default {
   'gen.slope.why-high': 'High range takes in less oil each turn: faster, but less pull.',
   'gen.slope.why-alike': 'The range changes how much oil a turn takes, and that is both pull and speed.',
   'gen.slope.explain': 'More oil a turn is more pull and less speed; less oil a turn the other way round.',
+  'gen.fault.ask': 'These were measured on the test bed. What fits all of it?',
+  'gen.fault.reading': '{{name}}: {{value}}. On a sound machine about {{usual}}.',
+  'gen.fault.why': 'Then {{name}} would read about {{value}}.',
+  'gen.fault.explain': '{{fault}}. {{does}}',
   'gen.linear.ask':
     'A drum axle load of {{mass}} rests on a drum {{width}} wide. How large is the static linear load?',
   'gen.linear.explain': 'Weight over width: {{load}}.',

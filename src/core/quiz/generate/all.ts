@@ -2,6 +2,7 @@
 import { seededRandom } from '../../kernel';
 import type { Item } from '../item';
 import type { Subject } from '../subject';
+import { faultReadings } from './fault-readings';
 import type { Generator } from './frame';
 import * as mechanics from './mechanics';
 import { ORDER_GENERATORS, orderQuestion } from './order';
@@ -24,6 +25,7 @@ const OWN = {
   'range-on-slope': mechanics.rangeOnSlope,
   'linear-load': mechanics.linearLoad,
   'blow-spacing': mechanics.blowSpacing,
+  'fault-readings': faultReadings,
 } as const satisfies Readonly<Record<string, Generator>>;
 
 type OwnName = keyof typeof OWN;

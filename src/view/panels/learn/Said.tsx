@@ -14,7 +14,12 @@ const inlines = (list: readonly Inline[], teller: Teller, links: Links): ReactNo
       case 'value':
         return (
           // Numbers stand in figures of one width; a name reads as a word.
-          <span key={i} className={each.name === 'machine.name' ? 'said-value' : 'mono said-value'}>
+          <span
+            key={i}
+            className={each.name === 'machine.name' ? 'said-value' : 'mono said-value'}
+            data-value={each.name}
+            data-si={teller.si(each.name)}
+          >
             {teller.value(each.name, each.figures)}
           </span>
         );

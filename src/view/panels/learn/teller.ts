@@ -20,6 +20,8 @@ export interface Teller {
   text(content: Content): string;
   rich(rich: RichText): string;
   value(name: string, figures?: number): string;
+  /** What a named value is in SI; undefined for words and for names that the model does not give. */
+  si(name: string): number | undefined;
   /** Name of a part, unit, group, pattern or kind. */
   name(ref: string): string;
 }
@@ -46,6 +48,10 @@ export function makeTeller(
     const found = values?.get(key);
     if (found === undefined) return '–';
     return 'text' in found ? found.text : speech.quantity(found.si, found.quantity, figures);
+  };
+  const si = (key: string): number | undefined => {
+    const found = values?.get(key);
+    return found !== undefined && 'si' in found ? found.si : undefined;
   };
   const inline = (each: Inline): string =>
     each.t === 'text'
@@ -87,7 +93,7 @@ export function makeTeller(
     const spoken = speech.t(content.phrase, params);
     return spoken.charAt(0).toLocaleUpperCase(speech.language) + spoken.slice(1);
   };
-  return { speech, machine, text, rich, value, name };
+  return { speech, machine, text, rich, value, si, name };
 }
 
 export function useTeller(): Teller {

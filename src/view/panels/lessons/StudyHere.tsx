@@ -79,7 +79,7 @@ function SlopeHere() {
               }
             />
             <span>
-              {t('studies.way', {
+              {t('lessons.slope-way', {
                 drum: t(`studies.range-${each.drum_range}`),
                 axle: t(`studies.range-${each.axle_range}`),
               })}
