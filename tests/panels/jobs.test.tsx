@@ -64,13 +64,12 @@ describe('the list', () => {
 describe('a step', () => {
   it('has its cautions before its fields, and a hold point is not passed without them', async () => {
     const { store, jobs, container } = await at('end-off', 'step', '1');
-    const order = [...container.querySelectorAll('.signal, [data-field], .job-tick')].map(
-      (e) => e.className || 'field',
+    const order = [...container.querySelectorAll('.signal, .job-steps h2, [data-field], .job-tick')].map(
+      (e) => e.className.split(' ')[0] || e.tagName,
     );
-    expect(order[0]).toMatch(/^signal danger/);
-    expect(order.findIndex((c) => c.startsWith('signal'))).toBeLessThan(
-      order.findIndex((c) => c === 'job-field'),
-    );
+    expect(order.slice(0, 4)).toEqual(['signal', 'signal', 'H2', 'job-field']);
+    expect(order.at(-1)).toBe('job-tick');
+    expect(container.querySelector('.signal')?.textContent).toMatch(/^DANGER/);
     await confirm();
     expect(store.getState().announcement.key).toBe('jobs.said.held');
     expect(store.getState().route.path[2]).toBe('1');

@@ -127,6 +127,8 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
       const progress = latestOf(id);
       const measured = progress === null ? NOT_MEASURED : await readMeasured(records, progress.id);
       const sheet = makeSheet(document, job, plan, progress?.values ?? {});
+      // another job may have been asked for meanwhile
+      if (opening !== null && opening.id !== id) return;
       set({ open: { job, plan, sheet }, progress, measured, opening: 'no' });
     } catch {
       set({ opening: 'failed' });
@@ -360,7 +362,7 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
           playing: false,
           reverse: now.sheet.steps[index]?.phase === 'together',
         },
-        ...stageLook(now.job),
+        ...stageLook(now.job, now.plan === null ? at.partIds : []),
         selectedPart: at.partIds[0] ?? null,
       });
       requestFrame();
@@ -372,14 +374,18 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
     },
   };
 
-  /** Nothing cut, hidden or exploded; options as the job needs them. Where nothing comes off, the rest steps back. */
-  function stageLook(job: Job) {
+  /** Nothing cut, hidden or exploded; options as the job needs them. All but the parts that stand out step back. */
+  function stageLook(job: Job, standOut: readonly string[]) {
     const { document } = store.getState();
     const machine = document === null ? null : machineFor(document.machine, job);
     const { section } = store.getState();
     return {
       hiddenParts: new Set<string>(),
-      ghostedParts: new Set<string>(),
+      ghostedParts: new Set(
+        standOut.length === 0
+          ? []
+          : (machine?.parts ?? []).flatMap(({ id }) => (standOut.includes(id) ? [] : [id])),
+      ),
       isolatedParts: null,
       explode: 0,
       spinning: false,

@@ -99,14 +99,14 @@ function Direction(props: {
   const take = (a: string, r: string): void => {
     setTyped([a, r]);
     const found = [typedNumber(a), typedNumber(r)] as const;
-    onChange(
+    const next =
       found[0] === null || found[1] === null || found[0] <= 0 || found[1] <= 0
         ? null
         : {
             amplitude_m: fromShown(found[0], 'length-small', units),
             vibrations_per_minute: found[1],
-          },
-    );
+          };
+    if (next !== null || measured !== null) onChange(next);
   };
   const wrong = (text: string): boolean => text.trim() !== '' && !((typedNumber(text) ?? 0) > 0);
   const halfTyped = (amplitude.trim() === '') !== (rate.trim() === '');

@@ -98,6 +98,7 @@ function UnderWay() {
   const speech = useSpeech();
   const { t, quantity } = speech;
   const commands = useCommands();
+  const jobs = usePlaceCommands(createJobCommands);
   const kept = useApp((s) => s.jobs.kept);
   const list = useApp((s) => s.jobs.list);
   const summaries = useApp((s) => s.jobs.summaries);
@@ -124,7 +125,7 @@ function UnderWay() {
               <button
                 type="button"
                 className="job-row"
-                onClick={() => commands.go('jobs', job.id)}
+                onClick={() => void jobs.takeUp(progress.id).then(() => commands.go('jobs', job.id))}
                 data-under-way={job.id}
               >
                 <b>{ownText(speech, job.title)}</b>

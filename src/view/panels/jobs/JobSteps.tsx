@@ -19,11 +19,11 @@ export function JobSteps({ view, number }: { readonly view: JobView; readonly nu
   const count = sheet.steps.length;
   const at = Number.isFinite(number) ? Math.min(count, Math.max(1, Math.round(number))) : 1;
   const step = sheet.steps[at - 1];
-  const heading = useRef<HTMLHeadingElement>(null);
+  const head = useRef<HTMLDivElement>(null);
   const moved = useRef(false);
   useEffect(() => {
     jobs.show(at);
-    if (moved.current) heading.current?.focus({ preventScroll: true });
+    if (moved.current) head.current?.focus({ preventScroll: true });
     moved.current = true;
   }, [at, jobs, job.id]);
   if (step === undefined) return null;
@@ -72,18 +72,25 @@ export function JobSteps({ view, number }: { readonly view: JobView; readonly nu
           <Icon name="next" />
         </button>
       </div>
-      <h2 ref={heading} tabIndex={-1} className="job-step-title">
-        <span className="label job-step-head">
+      {/* What can hurt stands before what to do (ANSI Z535.6); the focus begins above both. */}
+      <div
+        ref={head}
+        tabIndex={-1}
+        role="group"
+        className="job-step-title"
+        aria-label={t('jobs.step-of', { step: at, steps: count })}
+      >
+        <p className="label job-step-head">
           <span>{`${t('jobs.step-of', { step: at, steps: count })} · ${t(`job.phase.${step.phase}`)}`}</span>
           {step.hold && <b className="job-hold-mark">{t('jobs.hold')}</b>}
-        </span>
-        <span>{stepText(speech, view, step)}</span>
-      </h2>
-      {step.cautions.map((caution, i) => (
-        <Signal key={i} word={caution.signal}>
-          <p>{cautionText(speech, caution)}</p>
-        </Signal>
-      ))}
+        </p>
+        {step.cautions.map((caution, i) => (
+          <Signal key={i} word={caution.signal}>
+            <p>{cautionText(speech, caution)}</p>
+          </Signal>
+        ))}
+        <h2>{stepText(speech, view, step)}</h2>
+      </div>
       <StepBody view={view} step={step} />
       <Tick key={step.id} view={view} step={step} onDone={() => (at < count ? goTo(at + 1) : undefined)} />
     </div>

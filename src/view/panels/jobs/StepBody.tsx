@@ -111,9 +111,11 @@ function Lift({ view, lift }: { readonly view: JobView; readonly lift: SheetLift
       </p>
       <p className="small">
         {t('jobs.centre', {
-          x: quantity(lift.centre_m[0], 'length-small', 3),
-          y: quantity(lift.centre_m[1], 'length-small', 3),
-          z: quantity(lift.centre_m[2], 'length-small', 3),
+          places: (['x', 'y', 'z'] as const).map((axis, k) => {
+            const at = lift.centre_m[k]!;
+            const where = t(`jobs.centre.${axis}.${at < 0 ? 'less' : 'more'}`);
+            return `${quantity(Math.abs(at), 'length-small', 3)} ${where}`;
+          }),
         })}
       </p>
       {lift.legs.length > 0 && (
