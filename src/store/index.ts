@@ -17,3 +17,4 @@ export * from './quiz';
 export * from './practice';
 export * from './jobs';
 export * from './class';
+export * from './records';

@@ -6,6 +6,7 @@ import type { FaultBook } from '../core/faults';
 import type { Job, JobPlan } from '../core/jobs';
 import type { Result } from '../core/kernel';
 import type { CourseOutline, Glossary, Topic } from '../core/lessons';
+import type { KeptRecord } from '../core/records';
 import type { Direction, ShotParameters } from '../core/shot';
 import type { ShotTake } from './shot';
 
@@ -20,6 +21,13 @@ export interface ShotPort {
   ): { readonly result: Promise<Result<ShotTake> | null>; cancel(): void };
 }
 
+/** How much the browser lets pages of this address keep; persisted: it does not clear it unasked. */
+export interface StorageSpace {
+  readonly used_bytes: number;
+  readonly most_bytes: number;
+  readonly persisted: boolean;
+}
+
 /** What a person's work leaves behind, as JSON texts by collection and key. */
 export interface RecordPort {
   /** False in private mode: then records live for this visit only. */
@@ -29,6 +37,13 @@ export interface RecordPort {
   write(collection: string, key: string, text: string): Promise<boolean>;
   remove(collection: string, key: string): Promise<void>;
   list(collection: string): Promise<readonly { readonly key: string; readonly text: string }[]>;
+  /** Everything that can be read, and how many records cannot. */
+  all(): Promise<{ readonly records: readonly KeptRecord[]; readonly unreadable: number }>;
+  clear(): Promise<void>;
+  /** Null where the browser does not tell. */
+  space(): Promise<StorageSpace | null>;
+  /** Asks the browser to keep these records even when space is short. */
+  hold(): Promise<boolean>;
 }
 
 /** Lessons, question banks and glossary, in a language or else in English. */

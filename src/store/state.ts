@@ -9,6 +9,7 @@ import { INITIAL_JOBS, type JobsState } from './jobs/state';
 import { INITIAL_LESSONS, type LessonsState } from './lessons/state';
 import { INITIAL_PRACTICE, type PracticeSlice } from './practice/state';
 import { INITIAL_QUIZ, type QuizState } from './quiz/state';
+import { INITIAL_RECORDS, type RecordsState } from './records/state';
 import { INITIAL_SHOT, type ShotState } from './shot';
 import { INITIAL_STUDIES, type StudiesState } from './studies/state';
 
@@ -102,6 +103,7 @@ export interface AppState {
   readonly practice: PracticeSlice;
   readonly jobs: JobsState;
   readonly class: ClassSlice;
+  readonly records: RecordsState;
   readonly offline: OfflineState;
   /** What the person has come to do, and what is open within it. */
   readonly route: Route;
@@ -164,6 +166,7 @@ export const INITIAL_STATE: AppState = {
   practice: INITIAL_PRACTICE,
   jobs: INITIAL_JOBS,
   class: INITIAL_CLASS,
+  records: INITIAL_RECORDS,
   offline: 'unknown',
   route: BENCH,
   panel: 'exciter',

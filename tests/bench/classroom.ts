@@ -121,7 +121,12 @@ async function crowd(port: number): Promise<number> {
       ),
     ),
   );
-  results.forEach(({ client }) => client?.close());
+  await Promise.all(
+    results.map(async ({ client }) => {
+      client?.close();
+      await client?.closed;
+    }),
+  );
   return results.filter(({ away }) => away).length;
 }
 
@@ -135,6 +140,7 @@ async function hostileWords(port: number): Promise<number> {
     await Promise.race([client.next('pong'), client.closed]);
     if (client.heard.join('').match(/KEY-|77123/)) throw new Error('a key came out');
     client.close();
+    await client.closed;
   }
   return (performance.now() - start) / HOSTILE;
 }

@@ -55,6 +55,13 @@ export function memoryRecords(): RecordPort {
     },
     list: (collection) =>
       Promise.resolve([...kept.values()].filter((record) => record.collection === collection)),
+    all: () => Promise.resolve({ records: [...kept.values()], unreadable: 0 }),
+    clear: () => {
+      kept.clear();
+      return Promise.resolve();
+    },
+    space: () => Promise.resolve(null),
+    hold: () => Promise.resolve(false),
   };
 }
 

@@ -2,6 +2,7 @@
  * What a person's work leaves behind (answers, runs, sheets), in the browser's own database. Where that is refused
  * (private mode) it lives for this visit only; `lasting` tells which.
  */
+import type { KeptRecord } from '../../core/records';
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 
 interface Schema extends DBSchema {
@@ -61,5 +62,39 @@ export const records = {
     const all = new Map(kept.map(({ key, text }) => [key, text]));
     for (const [key, text] of visit.get(collection) ?? []) all.set(key, text);
     return [...all].map(([key, text]) => ({ key, text }));
+  },
+  /** Everything that can be read, one by one, so that a damaged record costs itself alone. */
+  async all(): Promise<{ readonly records: readonly KeptRecord[]; readonly unreadable: number }> {
+    const db = await database();
+    const keys = (await db?.getAllKeys('records').catch(() => [])) ?? [];
+    const found = await Promise.all(keys.map((key) => db?.get('records', key).catch(() => undefined)));
+    const kept = found.filter((each) => typeof each?.text === 'string') as readonly KeptRecord[];
+    const all = new Map(kept.map((each) => [JSON.stringify([each.collection, each.key]), each]));
+    for (const [collection, own] of visit)
+      for (const [key, text] of own) all.set(JSON.stringify([collection, key]), { collection, key, text });
+    return { records: [...all.values()], unreadable: keys.length - kept.length };
+  },
+  async clear(): Promise<void> {
+    visit.clear();
+    await (await database())?.clear('records').catch(() => undefined);
+  },
+  async space(): Promise<{ used_bytes: number; most_bytes: number; persisted: boolean } | null> {
+    try {
+      const { usage, quota } = await navigator.storage.estimate();
+      const persisted = await navigator.storage.persisted();
+      return usage === undefined || quota === undefined
+        ? null
+        : { used_bytes: usage, most_bytes: quota, persisted };
+    } catch {
+      // Pages without a secure address are not told.
+      return null;
+    }
+  },
+  async hold(): Promise<boolean> {
+    try {
+      return await navigator.storage.persist();
+    } catch {
+      return false;
+    }
   },
 };

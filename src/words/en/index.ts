@@ -17,6 +17,7 @@ import practice from './practice';
 import practicePlace from './practice-place';
 import questionPlots from './question-plots';
 import questions from './questions';
+import records from './records';
 import settled from './settled';
 import shot from './shot';
 import stage from './stage';
@@ -44,6 +45,7 @@ const english: Catalogue = {
   ...questions,
   ...stage,
   ...studies,
+  ...records,
   ...settled,
   ...shot,
   ...calc,

@@ -31,6 +31,7 @@ export const PLACE_ENTRIES: Readonly<Partial<Record<Place, PlaceEntry>>> = {
     content: lazy(() => import('../studies/StudiesPlace')),
     width: ([study]) => (study === undefined ? 'panel' : 'wide'),
   },
+  records: { content: lazy(() => import('../records/RecordsPlace')) },
 };
 
 /** The places that a person can go to. */

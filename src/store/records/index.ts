@@ -1,0 +1,2 @@
+export * from './state';
+export { createRecordsCommands } from './commands';
