@@ -81,33 +81,41 @@ function checkSaid(said: readonly Said[], where: string): void {
 }
 
 describe('lessons', () => {
-  it('walks every lesson from first to last step, each at its own address, with the numbers of the model', async () => {
-    const app = await openApp({ path: '#/lessons', width: 1000, height: 600 });
-    const { page } = app;
-    await page.waitForSelector('.course-list');
-    for (const lesson of (await course()).lessons) {
-      await page.evaluate((hash) => (location.hash = hash), `#/lessons/${lesson.id}/${lesson.steps[0]!.id}`);
-      for (const [i, step] of lesson.steps.entries()) {
-        const where = `${lesson.id}/${step.id}`;
-        await page.waitForSelector(`.lesson[data-step="${step.id}"]`);
-        expect(new URL(page.url()).hash).toBe(`#/lessons/${where}`);
-        const said = await page.locator('.lesson .said-value').evaluateAll((list) =>
-          list.map((each) => ({
-            name: each.getAttribute('data-value')!,
-            si: each.getAttribute('data-si'),
-            text: each.textContent,
-          })),
+  // Some 160 steps: under a minute by itself, minutes on a machine that does other work.
+  it(
+    'walks every lesson from first to last step, with the numbers of the model',
+    { timeout: 900_000 },
+    async () => {
+      const app = await openApp({ path: '#/lessons', width: 1000, height: 600 });
+      const { page } = app;
+      await page.waitForSelector('.course-list');
+      for (const lesson of (await course()).lessons) {
+        await page.evaluate(
+          (hash) => (location.hash = hash),
+          `#/lessons/${lesson.id}/${lesson.steps[0]!.id}`,
         );
-        checkSaid(said, where);
-        expect(await page.locator('.lesson h2').textContent()).toBe(step.title);
-        // A question that this machine cannot be asked would leave its step without one.
-        if (step.asks) expect(await page.locator('.lesson .lesson-task').count(), where).toBeGreaterThan(0);
-        await page.locator('.lesson-nav .act').evaluate((button) => (button as HTMLElement).click());
-        if (i === lesson.steps.length - 1) await page.waitForSelector('.course-list');
+        for (const [i, step] of lesson.steps.entries()) {
+          const where = `${lesson.id}/${step.id}`;
+          await page.waitForSelector(`.lesson[data-step="${step.id}"]`);
+          expect(new URL(page.url()).hash).toBe(`#/lessons/${where}`);
+          const said = await page.locator('.lesson .said-value').evaluateAll((list) =>
+            list.map((each) => ({
+              name: each.getAttribute('data-value')!,
+              si: each.getAttribute('data-si'),
+              text: each.textContent,
+            })),
+          );
+          checkSaid(said, where);
+          expect(await page.locator('.lesson h2').textContent()).toBe(step.title);
+          // A question that this machine cannot be asked would leave its step without one.
+          if (step.asks) expect(await page.locator('.lesson .lesson-task').count(), where).toBeGreaterThan(0);
+          await page.locator('.lesson-nav .act').evaluate((button) => (button as HTMLElement).click());
+          if (i === lesson.steps.length - 1) await page.waitForSelector('.course-list');
+        }
       }
-    }
-    await app.close();
-  });
+      await app.close();
+    },
+  );
 
   it('asks every kind by keys and puts the wrong ones on tomorrow’s list, which outlives a reload', async () => {
     const app = await openApp({ path: '#/quiz' });
