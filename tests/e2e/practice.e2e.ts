@@ -62,14 +62,16 @@ describe('practice', () => {
     expect(await said(page).textContent()).toBe(await reasonOf('hub-bolts', 'hub bolts'));
     expect(await count(page, 'wrong')).toBe('1');
 
-    // On the stage: a click takes it in hand, no more; its button tries it.
+    // On the stage: a click takes it in hand, no more; a pull tries it.
     await page.getByRole('button', { name: 'Right', exact: true }).click();
     const bolt = await seenAt(page, 'bracket-bolts/01');
     await page.mouse.click(bolt.x, bolt.y);
     const onStage = page.locator('.practice-on-stage');
     await onStage.getByText('Bracket bolts').waitFor();
     expect(await count(page, 'moves')).toBe('0');
-    await onStage.getByRole('button', { name: 'Take off' }).click();
+    await page.mouse.down();
+    await page.mouse.move(bolt.x + 60, bolt.y, { steps: 3 });
+    await page.mouse.up();
 
     // Held first: the crib with its force.
     const card = page.locator('.practice-confirm');
@@ -94,16 +96,12 @@ describe('practice', () => {
     expect(await count(page, 'hints')).toBe('1');
     await page.getByRole('region', { name: 'Held now' }).getByText('Crib under right side plate').waitFor();
 
-    // To the end: by the list, and by a pull at what is in hand on the stage.
+    // To the end: by the list, and by the button over the stage.
     await page.locator('.practice-row[data-unit="scraper-bar-bolts-front"]').click();
     await page.locator('.practice-try').click();
     await answered(page, 'moved');
     await page.locator('.practice-row[data-unit="scraper-bar-front"]').click();
-    const bar = await seenAt(page, 'scraper-bar-front');
-    await page.mouse.move(bar.x, bar.y);
-    await page.mouse.down();
-    await page.mouse.move(bar.x, bar.y - 60, { steps: 3 });
-    await page.mouse.up();
+    await onStage.getByRole('button', { name: 'Take off' }).click();
     // 1 wrong try at 3, 1 hint at 1, 1 move beyond the least at 1.
     await page.waitForSelector('.practice-score[data-lost="5"]');
     await page.getByText('Your order beside the least').click();

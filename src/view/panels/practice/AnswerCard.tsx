@@ -13,7 +13,7 @@ interface Props {
 }
 
 /** Blockers offered by name: more than a few are no help. */
-const NAMED = 4;
+const NAMED = 3;
 
 export function AnswerCard({ run, machine, box }: Props) {
   const speech = useSpeech();
