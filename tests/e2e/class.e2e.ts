@@ -89,12 +89,17 @@ const isIn = (page: Page): Promise<unknown> =>
 it('holds through reload, lost connection and kill -9', async () => {
   const { home, port, code, secret } = await startHost(0);
   const teacher = await open(home, `#/class/host/${secret}`, { stage: true, phone: false });
+  // What is asked in class is in nobody's app.
+  const shipped = await (await fetch(`${home}baked/lessons/en/topic-two-directions.json`)).text();
+  expect(shipped).toContain('two-directions-force');
+  expect(shipped).not.toContain('class-two-directions');
   const next = teacher.locator('.class-host .button.act');
   await teacher.waitForSelector('.class-host');
   expect(teacher.url()).not.toContain(secret);
   await teacher.locator('.segmented label', { hasText: /^5$/ }).click();
   await next.click();
   await teacher.waitForSelector('.class-draft li');
+  expect(await teacher.locator('.class-draft').textContent()).toContain('class bank');
   await next.click();
   await teacher.waitForSelector('.class-how');
 
