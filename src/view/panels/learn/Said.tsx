@@ -13,10 +13,10 @@ const inlines = (list: readonly Inline[], teller: Teller, links: Links): ReactNo
         return <br key={i} />;
       case 'value':
         return (
-          // Numbers stand in figures of one width; a name reads as a word.
+          // Numbers stand in figures of one width; names and threads read as words.
           <span
             key={i}
-            className={each.name === 'machine.name' ? 'said-value' : 'mono said-value'}
+            className={teller.si(each.name) === undefined ? 'said-value' : 'mono said-value'}
             data-value={each.name}
             data-si={teller.si(each.name)}
           >
