@@ -3,7 +3,7 @@
 import { cleanup, fireEvent } from '@testing-library/react';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
-import { archiveText, type KeptRecord, readArchive, summarise } from '../../src/core/records';
+import { archiveText, type KeptRecord, readArchive, statementsOf, summarise } from '../../src/core/records';
 import { createRecordsCommands } from '../../src/store';
 import RecordsPlace from '../../src/view/panels/records/RecordsPlace';
 import { memoryRecords, show } from '../panels/fixture';
@@ -62,7 +62,15 @@ describe('archive', () => {
 });
 
 const answer = (right: boolean, certainty: number, item = 'q') =>
-  JSON.stringify({ item, answer: { type: 'choice', ids: ['a'] }, certainty, right, mode: 'test', at_ms: 5 });
+  JSON.stringify({
+    item,
+    answer: { type: 'choice', ids: ['a'] },
+    certainty,
+    right,
+    mark: right ? certainty : 0,
+    mode: 'test',
+    at_ms: 5,
+  });
 
 it('summary counts answers, and does not guess at what it cannot read', () => {
   const left = JSON.stringify({
@@ -70,6 +78,7 @@ it('summary counts answers, and does not guess at what it cannot read', () => {
     answer: null,
     certainty: 1,
     right: false,
+    mark: 0,
     mode: 'test',
     at_ms: 9,
   });
@@ -81,6 +90,66 @@ it('summary counts answers, and does not guess at what it cannot read', () => {
     first_ms: 5,
     last_ms: 5,
     unreadable: 1,
+  });
+});
+
+/**
+ * Rules of the Experience API 1.0.3, part 2: ids are UUIDs (2.4.1), verbs and activities are absolute IRIs with language
+ * maps (2.4.3, 2.4.4), an account has a home page and a name (2.4.2.4), scaled scores lie within -1 and 1 and raw ones
+ * within min and max (2.4.5.1), times are ISO 8601 (4.5), nothing is null (2.2).
+ */
+describe('statements', () => {
+  const kinds = [
+    { type: 'choice', ids: ['a', 'b'] },
+    { type: 'order', ids: ['b', 'a'] },
+    { type: 'number', si: 0.25 },
+    { type: 'part', partId: 'hub/01' },
+    { type: 'match', pairs: { l: 'a', m: 'b' } },
+  ];
+  const kept = kinds.flatMap((given, i) =>
+    [true, false].map((right, k): KeptRecord => ({
+      collection: 'answers',
+      key: `${i}-${k}`,
+      text: JSON.stringify({
+        item: `gen/force number/${i}`,
+        answer: given,
+        certainty: 3,
+        right,
+        mark: right ? 3 : -6,
+        mode: 'test',
+        at_ms: 1_700_000_000_000 + i,
+      }),
+    })),
+  );
+  const actor = { homePage: 'https://school.example', name: 'learner-7' };
+  const statements = statementsOf([...kept, { collection: 'answers', key: 'x', text: '{' }], actor, 'en');
+
+  it('keep the rules of the specification', () => {
+    expect(statements).toHaveLength(kept.length);
+    for (const { id, verb, object, result, timestamp, actor: who } of statements) {
+      expect(id).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
+      for (const iri of [verb.id, object.id, object.definition.type, ...Object.keys(result.extensions)])
+        expect(iri).toMatch(/^[a-z]+:\S+$/);
+      expect(Object.keys(verb.display)).toEqual(['en']);
+      expect(who.account).toEqual(actor);
+      expect(Math.abs(result.score.scaled)).toBeLessThanOrEqual(1);
+      expect(result.score.raw).toBeGreaterThanOrEqual(result.score.min);
+      expect(result.score.raw).toBeLessThanOrEqual(result.score.max);
+      expect(new Date(timestamp).toISOString()).toBe(timestamp);
+    }
+    expect(JSON.stringify(statements)).not.toContain('null');
+    expect(statements.map((each) => each.result.response).filter((_, i) => i % 2 === 0)).toEqual([
+      'a[,]b',
+      'b[,]a',
+      '0.25',
+      'hub/01',
+      'l[.]a[,]m[.]b',
+    ]);
+  });
+  it('have an id each, the same whenever they are made, so that a store keeps each once', () => {
+    expect(new Set(statements.map((each) => each.id)).size).toBe(statements.length);
+    expect(statementsOf(kept, actor, 'en')).toEqual(statements);
+    expect(statementsOf(kept, { ...actor, name: 'other' }, 'en')[0]!.id).not.toBe(statements[0]!.id);
   });
 });
 

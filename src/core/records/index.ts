@@ -1,2 +1,3 @@
 export * from './archive';
 export * from './summary';
+export * from './xapi';

@@ -6,6 +6,7 @@ const answerSchema = z.object({
   answer: z.unknown(),
   certainty: z.number(),
   right: z.boolean(),
+  mark: z.number(),
   mode: z.string(),
   at_ms: z.number(),
 });
@@ -26,7 +27,7 @@ export interface AnswerSummary {
 export function summarise(texts: readonly string[]): AnswerSummary {
   let unreadable = 0;
   const read = texts.flatMap((text) => {
-    const answer = answerOf(text);
+    const answer = readAnswer(text);
     if (answer === null) unreadable++;
     return answer === null || answer.answer === null ? [] : [answer];
   });
@@ -42,7 +43,8 @@ export function summarise(texts: readonly string[]): AnswerSummary {
   };
 }
 
-function answerOf(text: string): z.infer<typeof answerSchema> | null {
+/** A kept answer; null when it cannot be read. */
+export function readAnswer(text: string): z.infer<typeof answerSchema> | null {
   try {
     const read = answerSchema.safeParse(JSON.parse(text));
     return read.success ? read.data : null;

@@ -1,5 +1,5 @@
 /** Commands of the records: looking through what is kept, one file out and in, erasing. */
-import { archiveText, readArchive, summarise } from '../../core/records';
+import { archiveText, readArchive, type StatementActor, statementsOf, summarise } from '../../core/records';
 import type { Ports } from '../ports';
 import { ANSWER_RECORDS } from '../quiz/commands';
 import type { AppStore } from '../store';
@@ -34,6 +34,12 @@ export function createRecordsCommands(store: AppStore, ports: Ports) {
     /** Everything as one file's text. */
     async exported(): Promise<string> {
       return archiveText((await ports.records.all()).records, Date.now());
+    },
+    /** Answers as statements for a learning record store, as a file's text. */
+    async statements(actor: StatementActor): Promise<string> {
+      const { records } = await ports.records.all();
+      const answers = records.filter((each) => each.collection === ANSWER_RECORDS);
+      return JSON.stringify(statementsOf(answers, actor, store.getState().settings.language), null, 1);
     },
     /** @param replace what is there already under the same name gives way; else it stays */
     async take(file: string, text: string, replace: boolean): Promise<void> {

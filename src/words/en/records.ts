@@ -39,6 +39,12 @@ const records = {
     '{{count}} could not be kept: the browser has no space left. They are here until you close the page.',
   'records.use': 'Reload and use them',
   'records.too-large': 'This file is too large to be one person’s records.',
+  'records.xapi': 'Answers for a learning record store (xAPI)',
+  'records.xapi-about':
+    'A file of statements (Experience API 1.0.3), one for each answer. The store keeps each once, even when you send the file again. Your name goes into the file and nowhere else.',
+  'records.xapi-home': 'Address of your school or training centre',
+  'records.xapi-name': 'Your name or number there',
+  'records.xapi-save': 'Save the statements',
   'records.erase': 'Erase',
   'records.erase-about': 'Erased records cannot be brought back, except from a file.',
   'records.erase-all': 'Erase everything',

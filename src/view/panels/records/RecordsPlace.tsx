@@ -5,6 +5,7 @@ import { useApp, usePlaceCommands, useSpeech } from '../../bind';
 import { saveText } from '../common/csv';
 import { EraseButton } from './EraseButton';
 import { ImportFile } from './ImportFile';
+import { StatementsFile } from './StatementsFile';
 import './records.css';
 
 export default function RecordsPlace() {
@@ -52,6 +53,7 @@ export default function RecordsPlace() {
               </button>
             </div>
             <ImportFile />
+            <StatementsFile />
           </section>
           <section aria-labelledby="records-erase">
             <h3 id="records-erase">{t('records.erase')}</h3>
