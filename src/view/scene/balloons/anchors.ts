@@ -37,14 +37,16 @@ export function wantedBalloons(table: PartTable, state: AppState, exploded: bool
       if (part !== undefined && part !== selected) parts.push(part);
     }
   }
-  const kinds = exploded
-    ? table.kinds
-        .map((kind, k) => ({ k, kind }))
-        .filter(({ kind }) => table.document.machine.kinds[kind.id]?.family !== 'fasteners')
-        .filter(({ kind }) => kind.parts.some((p) => table.shown[p] !== HIDDEN))
-        .sort((a, b) => b.kind.radius - a.kind.radius)
-        .map(({ k }) => k)
-    : [];
+  // A step of a lesson that wants names wants them on an assembled drum too.
+  const kinds =
+    exploded || state.route.place === 'lessons'
+      ? table.kinds
+          .map((kind, k) => ({ k, kind }))
+          .filter(({ kind }) => table.document.machine.kinds[kind.id]?.family !== 'fasteners')
+          .filter(({ kind }) => kind.parts.some((p) => table.shown[p] !== HIDDEN))
+          .sort((a, b) => b.kind.radius - a.kind.radius)
+          .map(({ k }) => k)
+      : [];
   return { parts: parts.slice(0, MOST_BALLOONS), kinds };
 }
 
