@@ -134,13 +134,17 @@ describe('a run', () => {
     expect(said()).toMatch(/^Off: .*bolt/);
   });
 
-  it('stands still in a pause and can be left', async () => {
+  it('stands still in a pause and can be ended there', async () => {
     const { store } = await begin();
     fireEvent.click(screen.getByRole('button', { name: 'Pause' }));
     expect(screen.getByText(/The clock stands/)).toBeTruthy();
     expect(screen.queryByRole('button', { name: 'Take off' })).toBeNull();
     fireEvent.click(screen.getByRole('button', { name: 'Go on' }));
-    fireEvent.click(screen.getByRole('button', { name: 'Leave' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Pause' }));
+    fireEvent.click(screen.getByRole('button', { name: 'End here' }));
+    await screen.findByText('Ended before the goal');
+    expect(screen.getByText('Moves made: 0 of at least 3.')).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'Another task' }));
     expect(store.getState().route.path).toEqual([]);
     await screen.findByRole('button', { name: 'Start' });
   });

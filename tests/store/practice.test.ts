@@ -147,6 +147,23 @@ describe('a run', () => {
     expect(runOf(store).state.wrong[0]!.reason.key).toBe('practice.why.clamped');
   });
 
+  it('can be ended before its goal, and is over then', async () => {
+    const { store, practice, records } = bench();
+    practice.choose({ aid: 'exam' });
+    await practice.start();
+    practice.tryUnit('end-right');
+    practice.tryUnit('end-bolts');
+    const { id } = runOf(store);
+    practice.pause(true);
+    practice.end();
+    expect(runOf(store)).toMatchObject({ paused: false, score: { wrong: 1, moves: 1, leastMoves: 3 } });
+    practice.tryUnit('end-right');
+    expect(runOf(store).made).toHaveLength(1);
+    const later = bench(records);
+    await later.practice.resume(id);
+    expect(runOf(later.store).score).toMatchObject({ wrong: 1, lost: 3 });
+  });
+
   it('waits until every point is confirmed, and asks the same caution once a run', async () => {
     const { machine } = document;
     const warned = (caution: string) => ({

@@ -271,7 +271,7 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
         from = laying.to;
         state = next;
       }
-      const done = isDone(on, read.value);
+      const done = kept.score !== null || isDone(on, read.value);
       begin({
         id,
         task: kept.task,
@@ -362,6 +362,16 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
       change({ state: timed(run.state), paused: on, pending: null });
       read_ms = on ? null : Date.now();
       if (on) keep(get().run!);
+    },
+    /** Ends the run before its goal: what went wrong is told now, and it is not gone on with. */
+    end(): void {
+      const { run } = get();
+      if (run === null || run.score !== null) return;
+      const state = timed(run.state);
+      read_ms = null;
+      commands.select(null);
+      change({ state, paused: false, pending: null, score: scoreOf(run.bench, state) });
+      keep(get().run!);
     },
     /** Reads the clock, so that the time shown goes on. */
     tick(): void {

@@ -87,6 +87,7 @@ const practicePlace = {
   'practice.go-on': 'Go on',
   'practice.paused': 'Paused. The clock stands.',
   'practice.leave': 'Leave',
+  'practice.end': 'End here',
   'practice.list': 'Parts to try',
   'practice.list-note': 'The same as on the stage: click a part there to take it in hand, pull it to try.',
   'practice.search': 'Search parts',
@@ -101,6 +102,8 @@ const practicePlace = {
   'practice.gone-on': 'On so far',
   'practice.gone-none': 'Nothing yet.',
   'practice.score': 'Done',
+  'practice.score-ended': 'Ended before the goal',
+  'practice.score-ended-at': 'Moves made: {{moves}} of at least {{least}}.',
   'practice.score-guided':
     'The next part was named all the way, so this shows the way round the machine rather than what you know of it.',
   'practice.score-why': 'Points lost, a plain sum. None lost is best.',

@@ -119,6 +119,9 @@ function Paused() {
         <button type="button" className="button" onClick={() => commands.leave()}>
           {t('practice.leave')}
         </button>
+        <button type="button" className="button plain" onClick={() => commands.end()}>
+          {t('practice.end')}
+        </button>
       </div>
     </div>
   );

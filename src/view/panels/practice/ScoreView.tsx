@@ -1,6 +1,6 @@
 /** The end of a run: points lost as a plain sum, what went wrong and where to learn it, the order beside the least. */
 import { useEffect, useRef, useState } from 'react';
-import { leastWalk, POINTS, type PracticeScore } from '../../../core/assembly';
+import { isDone, leastWalk, POINTS, type PracticeScore } from '../../../core/assembly';
 import type { Machine } from '../../../core/machine';
 import { createPracticeCommands, type LessonHelp, type PracticeRun } from '../../../store';
 import { useCommands, usePlaceCommands, useSpeech } from '../../bind';
@@ -17,12 +17,14 @@ export function ScoreView({ run, machine, score }: Props) {
   const { t } = useSpeech();
   const commands = usePlaceCommands(createPracticeCommands);
   const heading = useRef<HTMLHeadingElement>(null);
+  const reached = isDone(run.bench, run.state);
   useEffect(() => heading.current?.focus(), []);
   return (
     <div className="practice-score" data-lost={score.lost}>
       <h3 className="practice-done" tabIndex={-1} ref={heading}>
-        {t('practice.score')}
+        {t(reached ? 'practice.score' : 'practice.score-ended')}
       </h3>
+      {!reached && <p>{t('practice.score-ended-at', { moves: score.moves, least: score.leastMoves })}</p>}
       {run.task.aid === 'guided' && <p>{t('practice.score-guided')}</p>}
       <Sum score={score} />
       <WentWrong run={run} machine={machine} />
