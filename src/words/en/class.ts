@@ -197,6 +197,12 @@ const classWords = {
   'class.paper-about':
     'Print the sheet for a class without phones. The key comes on a page of its own. Then enter what came in below.',
   'class.paper-keys': 'This page shows the answers. Do not project it.',
+  'class.qti': 'Save the questions for another system (QTI 3.0)',
+  'class.qti-done': '{{count}} of {{all}} questions saved.',
+  'class.qti-left': 'The standard has no words for these:',
+  'class.qti.stage': 'asked on the stage',
+  'class.qti.picture': 'shows a picture drawn from the machine',
+  'class.qti.several-orders': 'several orders are right',
   'class.grid': 'Enter papers',
   'class.grid-about': 'The letter that was marked; where there are no letters, whether the answer is right.',
   'class.grid-number': 'Number',

@@ -8,6 +8,7 @@ import { Picture } from '../../learn/Picture';
 import { Said } from '../../learn/Said';
 import { useTeller } from '../../learn/teller';
 import { keyOf, letter, PaperBody } from '../../quiz/PaperSheet';
+import { QtiFile } from './QtiFile';
 import '../../quiz/quiz.css';
 
 export function HostPaper({ page }: { readonly page: HostPage }) {
@@ -32,6 +33,7 @@ export function HostPaper({ page }: { readonly page: HostPage }) {
             {t('paper.print')}
           </button>
         </div>
+        <QtiFile items={keys} />
       </div>
       {report?.session === session && (
         <ResultGrid seats={page.view.settings.seats} items={keys} given={report.given} />
