@@ -25,7 +25,11 @@ export function ConfirmCard({ run, machine, pending }: Props) {
   const { t } = speech;
   const commands = usePlaceCommands(createPracticeCommands);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), [pending.unitId]);
+  useEffect(() => {
+    heading.current?.focus({ preventScroll: true });
+    // All of the card that fits, not only its heading.
+    heading.current?.parentElement?.scrollIntoView?.({ block: 'start' });
+  }, [pending.unitId]);
   const desist = (): void => {
     commands.desist();
     // The card is gone: the part is still in hand.
