@@ -162,6 +162,8 @@ function frameAround(
     ...cornersOf(document, part, shift),
     ...cornersOf(document, part, [0, 0, 0]),
   ]);
+  // parts of an option that is off have no place to be drawn at
+  if (points.length === 0) return { x: 0, y: 0, halfWidth_m: 1, halfHeight_m: FLAT };
   const xs = points.map((p) => on(p, right));
   const ys = points.map((p) => on(p, up));
   const [left, most] = [Math.min(...xs), Math.max(...xs)];
