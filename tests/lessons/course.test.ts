@@ -7,7 +7,8 @@ import english from '../../src/words/en';
 
 const read = readCourse(resolve(import.meta.dirname, '../../lessons'), 'en');
 if (!read.ok) throw new Error('the course has faults: lessons.test.ts names them');
-const { lessons, banks, glossary, order } = read.value;
+const { lessons, banks, order } = read.value;
+const terms = read.value.glossary?.terms ?? [];
 const items = banks.flatMap((bank) => bank.items.map((item) => ({ topic: bank.topic, ...item })));
 const kindsOf = (topic: string): ReadonlySet<ItemKind> =>
   new Set(items.filter((item) => item.topic === topic).map(({ entry }) => entry.kind));
@@ -27,7 +28,7 @@ describe('the course', () => {
       expect(lesson.minutes, lesson.id).toBeGreaterThanOrEqual(5);
       expect(lesson.minutes, lesson.id).toBeLessThanOrEqual(10);
     }
-    expect(glossary.terms.length).toBeGreaterThanOrEqual(80);
+    expect(terms.length).toBeGreaterThanOrEqual(80);
   });
 
   it('takes nothing off before safe start without the lock-out, and nothing at all without a caution', () => {
@@ -115,7 +116,7 @@ describe('the banks together', () => {
 
 describe('the glossary', () => {
   it('has one entry a word, in one of its names', () => {
-    const names = glossary.terms.flatMap(({ name, also }) => [name, ...also]).map((n) => n.toLowerCase());
+    const names = terms.flatMap(({ name, also }) => [name, ...also]).map((n) => n.toLowerCase());
     expect(names.filter((name, i) => names.indexOf(name) < i)).toEqual([]);
   });
 
@@ -130,8 +131,8 @@ describe('the glossary', () => {
       ),
     );
     expect(linked.size).toBeGreaterThan(40);
-    const led = glossary.terms.filter(({ parts, see }) => parts.length + see.length > 0);
-    expect(led.length).toBeGreaterThan(0.9 * glossary.terms.length);
+    const led = terms.filter(({ parts, see }) => parts.length + see.length > 0);
+    expect(led.length).toBeGreaterThan(0.9 * terms.length);
   });
 
   it('knows every caution that a step names', () => {

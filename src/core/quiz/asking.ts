@@ -1,5 +1,5 @@
 /** Which items are asked and in which order, all from a seed: the same seed gives the same sheet. */
-import { type Random, seededRandom } from '../kernel';
+import { hashText, type Random, seededRandom } from '../kernel';
 import { type Item, ITEM_KINDS, type ItemKind, type Option } from './item';
 import { mayGo } from './mark';
 
@@ -47,6 +47,10 @@ export function laidOut(item: Item, seed: number): Item {
       return item;
   }
 }
+
+/** The same by the item's own id: a lesson asks it alike for everybody and at every visit, never as the bank lists it. */
+export const laidOutById = (item: Item): Item =>
+  laidOut(item, Number.parseInt(hashText(item.id).slice(0, 8), 16));
 
 export interface Wanted {
   readonly count: number;

@@ -40,5 +40,9 @@ export const PRACTICE = {
 } as const;
 
 export function* practiceValues(): Generator<readonly [string, NamedValue]> {
-  for (const [name, value] of Object.entries(PRACTICE)) yield [`practice.${name}`, namedNumber(name, value)];
+  for (const [name, value] of Object.entries(PRACTICE))
+    // both ends of the span of end play in one unit
+    yield name.startsWith('end_play')
+      ? [`practice.${name}`, { si: value, quantity: 'length-fine' }]
+      : [`practice.${name}`, namedNumber(name, value)];
 }

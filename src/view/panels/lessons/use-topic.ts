@@ -1,7 +1,7 @@
 /** A lesson with the questions of its bank for the machine at hand; fetched when first asked for. */
 import { useEffect, useMemo, useState } from 'react';
 import type { Lesson, Topic } from '../../../core/lessons';
-import type { Item } from '../../../core/quiz';
+import { type Item, laidOutById } from '../../../core/quiz';
 import { createLessonCommands, selectSubject, topicItems } from '../../../store';
 import { useApp, usePlaceCommands } from '../../bind';
 
@@ -29,7 +29,7 @@ export function useTopic(topic: string): { readonly open: OpenTopic | null; read
 
 function openTopic(topic: Topic, subject: Parameters<typeof topicItems>[1] | null): OpenTopic {
   const items = new Map(
-    subject === null ? [] : topicItems(topic, subject).map((item) => [item.id, item] as const),
+    subject === null ? [] : topicItems(topic, subject).map((item) => [item.id, laidOutById(item)] as const),
   );
   return { lesson: topic.lesson, item: (id) => items.get(id) ?? null };
 }
