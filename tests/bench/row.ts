@@ -25,9 +25,12 @@ export interface Row {
 /** A topic's rows; `long` asks for more seeds and finer steps. */
 export type Measure = (long: boolean) => readonly Row[] | Promise<readonly Row[]>;
 
-/** How many times better ours is than the baseline: above 1 ours is better. */
-export const ratioOf = ({ ours, baseline_value, more_is_better }: Row): number | null =>
-  baseline_value === null ? null : more_is_better ? ours / baseline_value : baseline_value / ours;
+/** How many times better ours is than the baseline: above 1 ours is better; null where one of the two is 0. */
+export function ratioOf({ ours, baseline_value, more_is_better }: Row): number | null {
+  if (baseline_value === null) return null;
+  const ratio = more_is_better ? ours / baseline_value : baseline_value / ours;
+  return Number.isFinite(ratio) && ratio !== 0 ? ratio : null;
+}
 
 /** Median time of one call in ms, after one call that is not counted. */
 export function median_ms(times: number, run: () => void): number {
@@ -45,9 +48,11 @@ export function printRow(row: Row): void {
   const { name, unit, ours, baseline, baseline_value, note } = row;
   const ratio = ratioOf(row);
   const against =
-    ratio === null
+    baseline_value === null
       ? `no figure of ${baseline}`
-      : `${ratio.toPrecision(3)} times as good as ${baseline} (${baseline_value!.toPrecision(3)} ${unit})`;
+      : ratio === null
+        ? `beside ${baseline} (${baseline_value.toPrecision(3)} ${unit})`
+        : `${ratio.toPrecision(3)} times as good as ${baseline} (${baseline_value.toPrecision(3)} ${unit})`;
   console.log(`${name}: ${ours.toPrecision(3)} ${unit}, ${against}${note === undefined ? '' : `; ${note}`}`);
 }
 

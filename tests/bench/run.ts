@@ -7,6 +7,9 @@ import { keepRows, printRow, type Measure } from './row';
 /** Loaded one at a time, so that a topic's libraries do not stand in the way of another's figures. */
 const TOPICS: Record<string, () => Promise<{ readonly measure: Measure }>> = {
   settled: () => import('./settled'),
+  shot: () => import('./shot'),
+  'shot-engines': () => import('./shot-engines'),
+  'shot-emergence': () => import('./shot-emergence'),
   sections: () => import('./sections'),
   blocking: () => import('./blocking'),
   lessons: () => import('./lessons'),

@@ -1,4 +1,4 @@
-/** The direction dependence out of first principles, in short: one slice, one seed. More seeds run in the bench. */
+/** The direction dependence out of first principles, in short: one slice, one seed. More seeds: npm run bench shot-emergence -- --long. */
 import { describe, expect, it } from 'vitest';
 import {
   advance,

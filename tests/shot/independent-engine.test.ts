@@ -1,7 +1,7 @@
 /**
  * The direction dependence in an engine that knows nothing of ours: same housing, balls, first places, friction and
  * rule for what is captured. Up to 15.5 rad/s, beyond 2 g at the wall, where the shares have frozen and that engine
- * still holds its balls apart (at 6 Hz they overlap by 7 % on the mean). More seeds run in the bench.
+ * still holds its balls apart (at 6 Hz they overlap by 7 % on the mean). More seeds: npm run bench shot-emergence -- --long.
  */
 import RAPIER from '@dimforge/rapier3d-compat';
 import { beforeAll, describe, expect, it } from 'vitest';

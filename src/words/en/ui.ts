@@ -216,6 +216,7 @@ const ui = {
     'Seen from the vibration side; the heavy side hangs down at rest. Shot settled as at full speed.',
   'exciter.key-force': 'force',
   'exciter.key-com': 'centre of the shot',
+  'exciter.key-level': 'level surface: not where the shot lies',
   'exciter.key-axis': 'axis',
   'exciter.table': 'Both spin directions side by side',
   'exciter.ratio': 'L : H',
@@ -238,8 +239,8 @@ const ui = {
   'exciter.level-unbalance': 'U of level shot',
   'exciter.level-force': 'Force of level shot',
   'exciter.drawing-settled':
-    'The outline is that of level shot; mark and arrow are simulated. “Watch the shot” shows where the balls lie.',
-  'exciter.drawing-unknown': 'The outline is that of level shot; where the real shot lies is not known here.',
+    'The dashed outline is that of level shot; mark and arrow are simulated. “Watch the shot” shows where the balls lie.',
+  'exciter.drawing-unknown': 'The dashed outline is that of level shot; where the real shot lies is not known here.',
   'exciter.surface-level-both':
     '{{direction}} is the closed form of a level surface ({{level}}). The simulated runs give {{simulated}}, within which 19 of 20 runs lie: {{why}}.',
   'exciter.surface-level-alone':

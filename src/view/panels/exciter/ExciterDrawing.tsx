@@ -3,18 +3,11 @@
  * wall and baffle cut and hatched, shaft axis, centre of mass of the shot, and the force as an arrow. The body frame's
  * +x points down on the page and +y to the right, so counter-clockwise stays counter-clockwise.
  */
-import type { ExciterStudy, Loop } from '../../../core/studies';
-import { useId } from 'react';
+import type { ExciterStudy } from '../../../core/studies';
+import { useId, useMemo } from 'react';
 import type { SpinDirection } from '../../../store';
 import { useSpeech } from '../../bind';
-
-/** Page units a metre: a viewBox in millimetres. */
-const MM = 1000;
-
-const path = (loops: readonly Loop[]): string =>
-  loops
-    .map((loop) => `M${loop.map(([x, y]) => `${(y * MM).toFixed(2)} ${(x * MM).toFixed(2)}`).join('L')}Z`)
-    .join('');
+import { housingPaths, PAGE_MM as MM, pagePath } from '../common/housing-paths';
 
 interface Props {
   readonly study: ExciterStudy;
@@ -25,6 +18,7 @@ export function ExciterDrawing({ study, direction }: Props) {
   const { t, quantity } = useSpeech();
   const id = useId().replace(/[^a-zA-Z0-9]/g, '');
   const { housing } = study;
+  const paths = useMemo(() => housingPaths(housing), [housing]);
   const { shot, surface, value } = study[direction];
   const [cx] = housing.centre_m;
   const radius = housing.reach_m - cx;
@@ -117,20 +111,21 @@ export function ExciterDrawing({ study, direction }: Props) {
             <path d="M0 1 9 5 0 9Z" className="d-ink-fill" />
           </marker>
         </defs>
-        <path d={path([housing.inner])} className="d-void" />
-        {shot.map((body, i) => (
-          <path key={i} d={path([body.loop, ...body.holes])} fill={`url(#${id}s)`} className="d-shot" />
+        <path d={paths.chamber} className="d-void" />
+        {shot.map((body, i) => {
+          const d = pagePath([body.loop, ...body.holes]);
+          // Only where the level surface is held for true do balls fill it.
+          return surface === 'level' ? (
+            <path key={i} d={d} fill={`url(#${id}s)`} className="d-shot" />
+          ) : (
+            <path key={i} d={d} className="d-level" />
+          );
+        })}
+        <path d={paths.shell} fill={`url(#${id}h)`} fillRule="evenodd" className="d-line" />
+        {paths.fixed.map((d, i) => (
+          <path key={i} d={d} fill={`url(#${id}i)`} className="d-line" />
         ))}
-        <path
-          d={path([housing.outer, housing.inner])}
-          fill={`url(#${id}h)`}
-          fillRule="evenodd"
-          className="d-line"
-        />
-        {housing.fixed.map((loop, i) => (
-          <path key={i} d={path([loop])} fill={`url(#${id}i)`} className="d-line" />
-        ))}
-        {housing.baffle !== null && <path d={path([housing.baffle])} className="d-solid" />}
+        {paths.baffle !== null && <path d={paths.baffle} className="d-solid" />}
         {/* centre lines: shaft axis and the chamber's own */}
         <path d={`M${-half + 8} 0H${half - 8}M0 ${top + 6}V${bottom - 6}`} className="d-centre" />
         <path d={`M${-26} ${cx * MM}H26`} className="d-centre" />
@@ -156,6 +151,14 @@ export function ExciterDrawing({ study, direction }: Props) {
       </svg>
       <figcaption>
         <ul className="drawing-key">
+          {surface !== 'level' && (
+            <li data-testid="key-level">
+              <svg width="28" height="14" viewBox="0 0 28 14" aria-hidden="true">
+                <rect x="1" y="1" width="26" height="12" className="d-level" />
+              </svg>
+              <span>{t('exciter.key-level')}</span>
+            </li>
+          )}
           <li>
             <svg width="28" height="14" viewBox="0 0 28 14" aria-hidden="true">
               <path d="M1 7H21" className="d-force" />

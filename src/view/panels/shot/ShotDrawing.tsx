@@ -1,5 +1,5 @@
 /** The slice end-on, drawn anew whenever the playhead moves, with its key. */
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { rotationSense } from '../../../core/shot';
 import type { ExciterStudy } from '../../../core/studies';
 import {
@@ -12,6 +12,7 @@ import {
   turningAt,
 } from '../../../store';
 import { useApp, useSpeech } from '../../bind';
+import { housingPaths } from '../common/housing-paths';
 import { type DrawingInk, drawShot, type Outline } from './draw-shot';
 import { useLongestForce } from './use-shot';
 
@@ -41,20 +42,18 @@ export function ShotDrawing({ run, base, study }: Props) {
   const eye = useApp((s) => s.shot.eye);
   const theme = useApp((s) => s.settings.theme);
   const longest = useLongestForce(base);
-  const outline = useMemo<Outline>(
-    () => ({
-      shell_m: base.basis.chamber.radius_m + base.basis.housing.shell_m,
-      fixed: study.housing.fixed,
-      reach_m: study.housing.reach_m,
-    }),
-    [base, study],
-  );
-
+  const { housing } = study;
   useEffect(() => {
     const node = canvas.current;
     const c = node?.getContext('2d');
     if (node === null || c === null || c === undefined) return;
     let ink = inkOf(node);
+    const { shell, fixed } = housingPaths(housing);
+    const outline: Outline = {
+      shell: new Path2D(shell),
+      fixed: fixed.map((steel) => new Path2D(steel)),
+      reach_m: housing.reach_m,
+    };
     const { take, setup } = run;
     let drawn = -1;
     const draw = (): void => {
@@ -89,7 +88,7 @@ export function ShotDrawing({ run, base, study }: Props) {
       cancelAnimationFrame(dyed);
       watcher.disconnect();
     };
-  }, [run, base, outline, eye, theme, longest]);
+  }, [run, base, housing, eye, theme, longest]);
 
   return (
     <figure className="shot-drawing">

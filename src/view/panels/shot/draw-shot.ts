@@ -1,13 +1,10 @@
 /**
  * Draws the slice end-on, as seen from the machine's right: housing cut and hatched, balls one by one, centre of the
- * shot, force, the way down. Page units are millimetres about the shaft axis; the body frame's +x points down on the
- * page and +y to the right, so counter-clockwise stays counter-clockwise.
+ * shot, force, the way down. On the page of housing-paths.ts.
  */
 import { baffleLegs, type Readings } from '../../../core/shot';
 import { BALL_STRIDE, shotTransient, type ShotTake } from '../../../store';
-
-/** Page units a metre. */
-const MM = 1000;
+import { PAGE_MM as MM } from '../common/housing-paths';
 
 export interface DrawingInk {
   readonly ground: string;
@@ -20,10 +17,10 @@ export interface DrawingInk {
 }
 
 export interface Outline {
-  /** Outer radius of the housing's shell, m. */
-  readonly shell_m: number;
-  /** Trim bar and other fixed steel, body frame. */
-  readonly fixed: readonly (readonly (readonly [number, number])[])[];
+  /** Shell with the chamber cut out of it, by the even-odd rule. */
+  readonly shell: Path2D;
+  /** Trim bar and other fixed steel. */
+  readonly fixed: readonly Path2D[];
   /** Farthest steel from the axis, m. */
   readonly reach_m: number;
 }
@@ -62,7 +59,7 @@ export function drawShot(c: CanvasRenderingContext2D, size: number, moment: Draw
   plumb(c, outline, eye === 'room' ? 0 : now.angle_rad, ink);
   // A positive angle is counter-clockwise on the page; the canvas counts clockwise.
   if (eye === 'room') c.rotate(-now.angle_rad);
-  housing(c, take, outline, ink);
+  housing(c, outline, ink);
   balls(c, take, ink);
   baffle(c, take, ink);
   axis(c, ink);
@@ -70,41 +67,30 @@ export function drawShot(c: CanvasRenderingContext2D, size: number, moment: Draw
   centre(c, now, ink);
 }
 
-function housing(c: CanvasRenderingContext2D, take: ShotTake, outline: Outline, ink: DrawingInk): void {
-  const { radius_m, eccentricity_m } = take.parameters.chamber;
-  const y = eccentricity_m * MM;
+function housing(c: CanvasRenderingContext2D, outline: Outline, ink: DrawingInk): void {
   c.lineWidth = 1.5;
   c.strokeStyle = ink.ink;
-  for (const loop of outline.fixed) {
-    c.beginPath();
-    for (const [bx, by] of loop) c.lineTo(by * MM, bx * MM);
-    c.closePath();
-    c.fillStyle = ink.card;
-    c.fill();
-    hatch(c, outline.reach_m * MM, 3.4, -1, ink.ink);
-    c.stroke();
-  }
-  c.beginPath();
-  c.arc(0, y, outline.shell_m * MM, 0, 2 * Math.PI);
-  c.moveTo(radius_m * MM, y);
-  c.arc(0, y, radius_m * MM, 0, 2 * Math.PI, true);
   c.fillStyle = ink.card;
-  c.fill('evenodd');
-  hatch(c, outline.reach_m * MM, 4.6, 1, ink.ink);
-  c.stroke();
+  for (const steel of outline.fixed) {
+    c.fill(steel);
+    hatch(c, steel, outline.reach_m * MM, 3.4, -1);
+    c.stroke(steel);
+  }
+  c.fill(outline.shell, 'evenodd');
+  hatch(c, outline.shell, outline.reach_m * MM, 4.6, 1);
+  c.stroke(outline.shell);
 }
 
-/** Lines at 45 degrees inside the current path. */
-function hatch(c: CanvasRenderingContext2D, reach: number, gap: number, way: 1 | -1, colour: string): void {
+/** Lines at 45 degrees inside a shape, in the ink of its edge. */
+function hatch(c: CanvasRenderingContext2D, shape: Path2D, reach: number, gap: number, way: 1 | -1): void {
   c.save();
-  c.clip('evenodd');
+  c.clip(shape, 'evenodd');
   const path = new Path2D();
   for (let s = -2 * reach; s < 2 * reach; s += gap * Math.SQRT2) {
     path.moveTo(s - 2 * reach, -2 * reach * way);
     path.lineTo(s + 2 * reach, 2 * reach * way);
   }
   c.lineWidth = 0.55;
-  c.strokeStyle = colour;
   c.stroke(path);
   c.restore();
 }
