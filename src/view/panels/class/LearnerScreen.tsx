@@ -25,9 +25,7 @@ function Seated({ view }: { readonly view: LearnerView }) {
     <div className="panel-body class-learner" data-phase={view.question?.phase ?? view.phase ?? 'none'}>
       <header className="class-head">
         <p className="field-name">
-          {settings.title !== '' && <>{settings.title} · </>}
-          {here}
-          {name !== null && ` · ${name}`}
+          {[settings.title, here, name].filter((each) => each !== null && each !== '').join(', ')}
         </p>
         <LinkLine />
       </header>
@@ -70,9 +68,19 @@ function Asked({ view }: { readonly view: LearnerView }) {
   const room = usePlaceCommands(createClassCommands);
   const given = useApp((s) => s.class.given);
   const { question, paused, session } = view;
+  const top = useRef<HTMLParagraphElement>(null);
+  const shown = question === null ? '' : `${question.number} ${question.phase === 'revealed'}`;
+  // Another question, or its answer, begins at its top wherever the last one was left.
+  useEffect(() => {
+    top.current?.closest('.place-body')?.scrollTo?.({ top: 0 });
+  }, [shown]);
   if (question === null) return null;
   const { item, phase, number, count, shares } = question;
-  const head = <p className="field-name">{t('quiz.question-of', { at: number + 1, count })}</p>;
+  const head = (
+    <p ref={top} className="field-name">
+      {t('quiz.question-of', { at: number + 1, count })}
+    </p>
+  );
   if (item === null)
     return (
       <>

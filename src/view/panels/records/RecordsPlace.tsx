@@ -58,11 +58,13 @@ export default function RecordsPlace() {
           <section aria-labelledby="records-erase">
             <h3 id="records-erase">{t('records.erase')}</h3>
             <p className="small">{t('records.erase-about')}</p>
-            <EraseButton
-              name={t('records.erase-all')}
-              // What is open in this page still holds what it read: it begins anew.
-              onErase={() => void records.eraseAll().then(() => window.location.reload())}
-            />
+            <div className="buttons">
+              <EraseButton
+                name={t('records.erase-all')}
+                // What is open in this page still holds what it read: it begins anew.
+                onErase={() => void records.eraseAll().then(() => window.location.reload())}
+              />
+            </div>
           </section>
         </>
       )}

@@ -21,8 +21,11 @@ export function DraftList({ draft }: { readonly draft: readonly DraftQuestion[] 
             <div>
               <p>{teller.text(item.prompt)}</p>
               <p className="small faint">
-                {t(`item-kind.${item.kind}`)} · {t(`class.difficulty.${item.difficulty}`)} ·{' '}
-                {t(`class.from.${from}`)}
+                {[
+                  t(`item-kind.${item.kind}`),
+                  t(`class.difficulty.${item.difficulty}`),
+                  t(`class.from.${from}`),
+                ].join(', ')}
               </p>
             </div>
             <span className="class-draft-buttons">

@@ -62,7 +62,7 @@ function Report({ report: message }: { readonly report: ClassReportMessage }) {
       <header>
         <h3>{settings.title === '' ? t('class.untitled') : settings.title}</h3>
         <p className="small">
-          {`${date.format(at_ms)} · ${t('class.result-size', { items: report.items.length, seats: report.seats.length })}`}
+          {`${date.format(at_ms)}, ${t('class.result-size', { items: report.items.length, seats: report.seats.length })}`}
         </p>
       </header>
       <div className="buttons no-print">

@@ -55,7 +55,7 @@ export function HostRun({ page }: { readonly page: HostPage }) {
           {[
             t('quiz.question-of', { at: question.number + 1, count: question.count }),
             t(paused ? 'class.phase.paused' : `class.phase.${phase}`),
-          ].join(' · ')}
+          ].join(', ')}
         </p>
         <p className="class-count" role="status" aria-label={t('class.counts-name')}>
           <strong className="mono">{view.answered}</strong>{' '}

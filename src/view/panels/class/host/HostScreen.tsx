@@ -48,17 +48,19 @@ export function HostScreen() {
   return (
     <div className="panel-body class-host" data-tab={tab}>
       <header className="class-head no-print">
-        <nav className="class-tabs" aria-label={t('class.parts')} hidden={tab === 'wall'}>
-          {TABS.map((each) => (
-            <a
-              key={each}
-              href={addressOf({ place: 'class', path: each === 'run' ? ['host'] : ['host', each] })}
-              aria-current={each === tab ? 'page' : undefined}
-            >
-              {t(`class.tab.${each}`)}
-            </a>
-          ))}
-        </nav>
+        {tab !== 'wall' && (
+          <nav className="class-tabs" aria-label={t('class.parts')}>
+            {TABS.map((each) => (
+              <a
+                key={each}
+                href={addressOf({ place: 'class', path: each === 'run' ? ['host'] : ['host', each] })}
+                aria-current={each === tab ? 'page' : undefined}
+              >
+                {t(`class.tab.${each}`)}
+              </a>
+            ))}
+          </nav>
+        )}{' '}
         <LinkLine />
       </header>
       <Tabbed tab={tab} page={page} />
