@@ -171,7 +171,7 @@ export function createShotCommands(store: AppStore, ports: Ports) {
       if (get().shot.playing) set({ playing: false });
       showShot(shotTransient.take, time_s);
     },
-    setShot: (part: Partial<Pick<ShotState, 'slow' | 'eye' | 'chartOver'>>): void => set(part),
+    setShot: (part: Partial<Pick<ShotState, 'slow' | 'eye' | 'along' | 'chartOver'>>): void => set(part),
     /** Shows a run from its beginning; null: the machine's own in the lever's direction. */
     showRun(id: string | null): void {
       const { playing } = get().shot;

@@ -74,6 +74,8 @@ export interface ShotState {
   readonly slow: number;
   /** 'housing': the eye turns with the housing; 'room': it stands still. */
   readonly eye: 'housing' | 'room';
+  /** On the stage: the slice repeated along the chamber, or the slice alone. */
+  readonly along: 'repeated' | 'alone';
   /** Chart over time or over w^2 r / g. */
   readonly chartOver: 'time' | 'gravity';
   /** Id of the run shown; null: the machine's own in the direction of the lever. */
@@ -105,6 +107,7 @@ export const INITIAL_SHOT: ShotState = {
   playing: false,
   slow: 5,
   eye: 'housing',
+  along: 'repeated',
   chartOver: 'time',
   shown: null,
   runs: [],

@@ -9,6 +9,7 @@ const TOPICS: Record<string, () => Promise<{ readonly measure: Measure }>> = {
   settled: () => import('./settled'),
   shot: () => import('./shot'),
   'shot-engines': () => import('./shot-engines'),
+  'shot-frame': () => import('./shot-frame'),
   'shot-emergence': () => import('./shot-emergence'),
   sections: () => import('./sections'),
   blocking: () => import('./blocking'),

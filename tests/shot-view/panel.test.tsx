@@ -50,7 +50,7 @@ describe('watch the shot in the panel', () => {
   });
 
   it('reads the balls at the playhead', async () => {
-    const { container } = await watching();
+    const { container, store } = await watching();
     const slider = screen.getByRole('slider', { name: 'Time of the run' });
     expect(slider.getAttribute('aria-valuetext')).toBe('0.00 / 1.00 s');
     act(() => slider.focus());
@@ -63,6 +63,15 @@ describe('watch the shot in the panel', () => {
     // At 1 s of a soft start to 30 Hz in 4 s: 30 / 16 Hz = 112.5 rpm, and 30 (1/3) / 16 turns.
     expect(container.querySelector('[data-reading="rotation"]')?.textContent).toBe('113\u202frpm');
     expect(container.querySelector('[data-reading="turns"]')?.textContent).toBe('0.625');
+    // Centre of mass, unbalance vector and packing are those of the balls themselves.
+    const { readings } = store.getState().shot.own.high!.take;
+    const last = readings[readings.length - 1]!;
+    const shown = (word: string): number =>
+      Number.parseFloat(container.querySelector(`[data-reading="${word}"]`)!.textContent!);
+    expect(shown('arm')).toBeCloseTo(1e3 * Math.hypot(...last.centre_m), 0);
+    expect(shown('packing')).toBeCloseTo(100 * last.packing, 0);
+    expect(shown('below')).toBeCloseTo(100 * last.captured_below_spill, 0);
+    expect(Number.isFinite(shown('unbalance-angle'))).toBe(true);
   });
 
   it('asks for a prediction before it runs, and sets it against what came', async () => {

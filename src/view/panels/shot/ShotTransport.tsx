@@ -13,6 +13,7 @@ export function ShotTransport({ run }: { readonly run: ShotRun }) {
   const playing = useApp((s) => s.shot.playing);
   const slow = useApp((s) => s.shot.slow);
   const eye = useApp((s) => s.shot.eye);
+  const along = useApp((s) => s.shot.along);
   const time_s = useMoment(run.take, 50)?.time_s ?? 0;
   const { duration_s } = run.take;
   const fixed = (s: number): string => s.toFixed(2);
@@ -70,6 +71,15 @@ export function ShotTransport({ run }: { readonly run: ShotRun }) {
           ]}
           value={eye}
           onChange={(value) => commands.setShot({ eye: value })}
+        />
+        <Segmented<ShotState['along']>
+          legend={t('shot.along')}
+          choices={[
+            { value: 'repeated', label: t('shot.along-repeated') },
+            { value: 'alone', label: t('shot.along-alone') },
+          ]}
+          value={along}
+          onChange={(value) => commands.setShot({ along: value })}
         />
       </div>
     </div>

@@ -29,6 +29,7 @@ function OpenShot({ link, palette }: Props) {
   const run = useApp(selectShownRun);
   const document = useApp((s) => s.document);
   const own = useApp((s) => s.shot.own.high);
+  const along = useApp((s) => s.shot.along);
   const base = document === null ? null : shotBase(document);
   const drawn = useMemo(() => {
     const group = new Group();
@@ -63,8 +64,11 @@ function OpenShot({ link, palette }: Props) {
   const span = useMemo<ChamberSpan | null>(() => {
     if (base === null || run === null) return null;
     const { from_x_m, to_x_m } = base.basis.housing.chamber;
-    return { from_x_m, to_x_m, depth_m: run.take.parameters.slice.depth_m };
-  }, [base, run]);
+    const { depth_m } = run.take.parameters.slice;
+    if (along === 'repeated') return { from_x_m, to_x_m, depth_m };
+    const from_m = (from_x_m + to_x_m - depth_m) / 2;
+    return { from_x_m: from_m, to_x_m: from_m + depth_m, depth_m };
+  }, [base, run, along]);
 
   useEffect(() => {
     if (span === null || run === null || base === null) return;
