@@ -55,7 +55,8 @@ async function startBrowser(path: string): Promise<void> {
   context = await chromium.launchPersistentContext(folder, {
     executablePath,
     args: BROWSER_FLAGS,
-    viewport: { width: 1280, height: 800 },
+    // a small stage draws fast without a graphics card
+    viewport: { width: 1024, height: 660 },
     reducedMotion: 'reduce',
   });
   app = await openApp({ path, context });
@@ -201,6 +202,7 @@ describe('the right-hand exciter bearing', () => {
       .locator('input[type=file][accept*=json]')
       .setInputFiles({ name: 'damaged.json', mimeType: 'application/json', buffer: Buffer.from(damaged) });
     const alert = page.getByRole('alert');
+    await alert.waitFor();
     const lines = await alert.getByRole('listitem').allTextContents();
     const lineOf = (word: string): number =>
       1 + damaged.split('\n').findIndex((line) => line.includes(`"${word}"`));
