@@ -7,6 +7,6 @@ export default defineConfig({
     environment: 'node',
     pool: 'threads',
     maxWorkers: 2,
-    testTimeout: 20000,
+    testTimeout: 90_000,
   },
 });
