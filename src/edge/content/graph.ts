@@ -1,5 +1,4 @@
 /** Fetches the blocking graph that ships beside a machine. */
-import type { BlockingGraph } from '../../core/assembly';
 import { decodeGraph, type MachineDocument } from '../../core/document';
 
 /** Machines that a graph ships with; others have theirs found in the worker. */
@@ -9,7 +8,7 @@ const SHIPPED: readonly string[] = ['alder-one'];
 export async function loadGraph(
   document: MachineDocument,
   signal: AbortSignal,
-): Promise<BlockingGraph | null> {
+): Promise<ReturnType<typeof decodeGraph>> {
   const { id } = document.machine;
   if (!SHIPPED.includes(id)) return null;
   try {
