@@ -1,5 +1,5 @@
 /** A strip over the stage on the first visit: one thing to do, then the next. It can be closed and found again in the settings. */
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { addressOf } from '../../../store';
 import { useApp, useAppStore, useCommands, useSpeech } from '../../bind';
 import { Icon } from '../common/icons';
@@ -14,9 +14,8 @@ export function FirstSteps() {
   const [at, setAt] = useState(0);
   const step = TOUR[at];
   const done = useApp((s) => step !== undefined && step.done(s));
-  useEffect(() => {
-    if (shown && done) setAt(at + 1);
-  }, [shown, done, at]);
+  // Whoever has done it already is led on at once.
+  if (shown && done) setAt(at + 1);
   if (!shown) return null;
   const close = (): void => commands.change({ firstSteps: false });
   return (
