@@ -70,10 +70,8 @@ function draw(
   const ways: [Vec3, Vec3][] = [];
   machine.parts.forEach((part, i) => {
     const isMain = main.has(part.id);
-    if (
-      !isPresent(part, options, isMain) ||
-      (shown === null ? gone.has(part.id) && !isMain : !shown.has(part.id))
-    )
+    // what has left before is not drawn back at its seat
+    if (!isPresent(part, options, isMain) || (shown === null ? gone.has(part.id) : !shown.has(part.id)))
       return;
     const shift = offsets?.[i] ?? [0, 0, 0];
     const position_m = add(part.pose.position_m, shift);
