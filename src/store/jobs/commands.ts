@@ -362,7 +362,7 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
           playing: false,
           reverse: now.sheet.steps[index]?.phase === 'together',
         },
-        ...stageLook(now.job, now.plan === null ? at.partIds : []),
+        ...stageLook(now.job),
         selectedPart: at.partIds[0] ?? null,
       });
       requestFrame();
@@ -374,18 +374,14 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
     },
   };
 
-  /** Nothing cut, hidden or exploded; options as the job needs them. All but the parts that stand out step back. */
-  function stageLook(job: Job, standOut: readonly string[]) {
+  /** Nothing cut, hidden or exploded; options as the job needs them. */
+  function stageLook(job: Job) {
     const { document } = store.getState();
     const machine = document === null ? null : machineFor(document.machine, job);
     const { section } = store.getState();
     return {
       hiddenParts: new Set<string>(),
-      ghostedParts: new Set(
-        standOut.length === 0
-          ? []
-          : (machine?.parts ?? []).flatMap(({ id }) => (standOut.includes(id) ? [] : [id])),
-      ),
+      ghostedParts: new Set<string>(),
       isolatedParts: null,
       explode: 0,
       spinning: false,
