@@ -211,6 +211,25 @@ describe('files', () => {
     expect(state().kept).toEqual([]);
   });
 
+  it('a plan that cannot be had is said, not swallowed', async () => {
+    const { text } = await whole();
+    const { store, jobs } = bench();
+    await jobs.load();
+    const other = createJobCommands(
+      store,
+      {
+        records: memoryRecords(),
+        jobs: { ...smallJobs(document), loadPlan: () => Promise.reject(new Error('offline')) },
+      } as unknown as Ports,
+      {} as never,
+    );
+    await other.importFile('sheet.json', text);
+    expect(store.getState().jobs.imported).toMatchObject({
+      result: 'refused',
+      faults: [{ file: 'sheet.json', line: 6, expected: { key: 'fault.job.can-be-loaded' } }],
+    });
+  });
+
   it('good entries of a damaged history are added, the others named', async () => {
     const { jobs } = await secured();
     await jobs.file();

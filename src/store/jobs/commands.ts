@@ -213,7 +213,21 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
       };
       return report({ faults: [...first.faults, unknown] });
     }
-    const { plan } = await ports.jobs.loadPlan(document.machine.id, job.id);
+    const { open: now } = jobs();
+    let plan = now?.job.id === job.id ? now.plan : null;
+    if (now?.job.id !== job.id) {
+      try {
+        ({ plan } = await ports.jobs.loadPlan(document.machine.id, job.id));
+      } catch {
+        const missing: Fault = {
+          file: fileName,
+          ...placeInJson(text, ['progress', 'jobId']),
+          expected: message('fault.job.can-be-loaded'),
+          found: printFound(job.id),
+        };
+        return report({ faults: [...first.faults, missing] });
+      }
+    }
     const sheet = makeSheet(document, job, plan, first.progress.values);
     const { progress, faults } = importProgress(text, sheet, fileName);
     if (progress === null || progress.machineId !== document.machine.id) return report({ faults });
@@ -320,15 +334,9 @@ export function createJobCommands(store: AppStore, ports: Ports, commands: Comma
       } catch {
         format = undefined;
       }
-      try {
-        const imported =
-          format === HISTORY_FORMAT
-            ? readHistoryFile(fileName, text)
-            : await readProgressFile(fileName, text);
-        set({ imported });
-      } catch {
-        set({ opening: 'failed' });
-      }
+      const imported =
+        format === HISTORY_FORMAT ? readHistoryFile(fileName, text) : await readProgressFile(fileName, text);
+      set({ imported });
     },
     /** Takes over what could be read of a damaged file. */
     takeOffered(): void {

@@ -210,6 +210,7 @@ const jobSheet = {
   'fault.job.other-machine': 'this machine',
   'fault.job.other-job': 'this job',
   'fault.job.known-job': 'a job of this machine',
+  'fault.job.can-be-loaded': 'a job whose plan can be loaded now',
   'fault.job.no-such-step': 'a step of this sheet',
   'fault.json': 'a JSON file',
 
