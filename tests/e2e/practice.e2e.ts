@@ -50,7 +50,7 @@ async function start(page: Page, part: string): Promise<void> {
 
 describe('practice', () => {
   it('takes units off with the mouse, on the stage and in the list, over a reload, to a plain sum', async () => {
-    const app = await openApp({ path: '#/practice' });
+    const app = await openApp({ path: '#/practice', width: 1024, height: 768 });
     const { page } = app;
     await start(page, 'Scraper bar, front');
 
