@@ -52,7 +52,8 @@ export function createClassCommands(store: AppStore, ports: Ports, commands: Com
       const setting = stageOfFollow(follow);
       if (setting !== null) applyStage(store, setting);
       else if (follow.type === 'step') void stageOfStep(follow, key);
-    } else if (item !== null && question !== null) applyStage(
+    } else if (item !== null && question !== null)
+      applyStage(
         store,
         stageOfQuestion(item, question.phase),
         // A part that is to be found is not chosen beforehand.
