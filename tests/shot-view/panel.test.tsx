@@ -3,10 +3,10 @@ import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { MachineDocument } from '../../src/core/document';
-import { parametersOf, shotBase, shotTransient } from '../../src/store';
+import { EXPERIMENTS, parametersOf, selectExciterStudy, shotBase, shotTransient } from '../../src/store';
+import { housingPaths } from '../../src/view/panels/common/housing-paths';
 import { ExciterPanel } from '../../src/view/panels/exciter/ExciterPanel';
 import english from '../../src/words/en';
-import { EXPERIMENTS } from '../../src/store';
 import { show } from '../panels/fixture';
 import { due, exciterDocument, fakeWorker, stillTake } from './fixture';
 
@@ -114,5 +114,45 @@ describe('words of the experiments', () => {
       `shot.why-${id}-low`,
     ]);
     expect(keys.filter((key) => !(key in english))).toEqual([]);
+  });
+});
+
+describe('the settled drawing', () => {
+  it('fills the level surface with balls where it is held for true, and dashes it where it is not', async () => {
+    const { container, store } = await show(<ExciterPanel />, { document });
+    const count = (of: string): number => container.querySelectorAll(`.exciter-drawing svg > path.${of}`).length;
+    const user = userEvent.setup();
+    const of = (name: RegExp): HTMLElement => screen.getAllByRole('radio', { name })[0]!;
+    await user.click(of(/^HIGH/));
+    expect(store.getState().exciter.direction).toBe('high');
+    expect([count('d-shot'), count('d-level')]).toEqual([1, 0]);
+    expect(screen.queryByTestId('key-level')).toBeNull();
+    await user.click(of(/^LOW/));
+    const bodies = selectExciterStudy(store.getState())!.low.shot.length;
+    expect(bodies).toBeGreaterThan(1);
+    expect([count('d-shot'), count('d-level')]).toEqual([0, bodies]);
+    expect(screen.getByTestId('key-level').textContent).toContain('not where the shot lies');
+  });
+});
+
+describe('outline of the housing', () => {
+  it('is the section of the body frame: +x down the page, +y to the right, in millimetres', () => {
+    const square: (readonly [number, number])[] = [
+      [0, 0],
+      [0.02, 0],
+      [0.02, 0.01],
+    ];
+    const paths = housingPaths({
+      outer: square,
+      inner: square,
+      baffle: null,
+      fixed: [square],
+      centre_m: [0, 0],
+      reach_m: 0.02,
+    });
+    expect(paths.chamber).toBe('M0.00 0.00L0.00 20.00L10.00 20.00Z');
+    expect(paths.shell).toBe(paths.chamber.repeat(2));
+    expect(paths.fixed).toEqual([paths.chamber]);
+    expect(paths.baffle).toBeNull();
   });
 });
