@@ -120,7 +120,8 @@ describe('words of the experiments', () => {
 describe('the settled drawing', () => {
   it('fills the level surface with balls where it is held for true, and dashes it where it is not', async () => {
     const { container, store } = await show(<ExciterPanel />, { document });
-    const count = (of: string): number => container.querySelectorAll(`.exciter-drawing svg > path.${of}`).length;
+    const count = (of: string): number =>
+      container.querySelectorAll(`.exciter-drawing svg > path.${of}`).length;
     const user = userEvent.setup();
     const of = (name: RegExp): HTMLElement => screen.getAllByRole('radio', { name })[0]!;
     await user.click(of(/^HIGH/));
