@@ -43,6 +43,9 @@ const PICTURES = [
     },
   },
   { name: 'low', act: (page) => page.locator('input[type=radio][value=low]').check({ force: true }) },
+  { name: 'lesson', address: '#/lessons/two-directions/inside-the-drum' },
+  { name: 'job', address: '#/jobs/right-exciter-bearing/step/24' },
+  { name: 'study', address: '#/studies/two-speed' },
   { name: 'phone', width: 390, height: 844 },
   { name: 'tablet', width: 1024, height: 768 },
 ];
@@ -64,7 +67,7 @@ for (const { name, width = 1440, height = 900, address = '', act } of PICTURES) 
     } catch (error) {
       console.error(`${name}: ${error.message.split('\n')[0]}`);
     }
-    await page.waitForTimeout(9000);
+    await page.waitForTimeout(6000);
   }
   await page.screenshot({ path: join(out, `${name}.png`), timeout: 90000 });
   console.log(`docs/pictures/${name}.png`);

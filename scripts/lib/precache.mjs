@@ -5,8 +5,8 @@ import { join, relative, sep } from 'node:path';
 import { build } from 'vite';
 import { root } from './run.mjs';
 
-/** Older font files (every browser that runs the stage reads woff2) and the worker itself are left out. */
-const LEFT_OUT = /\.woff$|\.map$|^service-worker\.js$/;
+/** Left out: older font files (every browser that runs the stage reads woff2), what a class host answers, the worker. */
+const LEFT_OUT = /\.woff$|\.map$|^class\/|^service-worker\.js$/;
 /** Names that carry a hash of their content need no revision. */
 const HASHED = /^assets\/.*-[\w-]{8}\.\w+$/;
 

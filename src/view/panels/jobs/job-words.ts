@@ -14,7 +14,7 @@ import { fromShown, type Message, type Quantity, toShown } from '../../../core/k
 import { findPart, type Machine } from '../../../core/machine';
 import type { Speech } from '../../bind';
 import { inSentence, kindName, sayAbout, unitName } from '../common/names';
-import { alikeCount, stepTitle } from '../teardown/step-words';
+import { alikeCount, setName, stepTitle } from '../teardown/step-words';
 import { typedNumber } from './typed-number';
 
 export const ownText = (speech: Speech, text: Text): string => textIn(text, speech.language);
@@ -44,6 +44,8 @@ interface Told {
 
 /** Units that leave together, by the heaviest of them. */
 function unitsName(speech: Speech, { machine, massOf }: Told, unitIds: readonly string[]): string {
+  const named = setName(speech, machine, unitIds);
+  if (named !== null) return named;
   const parts = unitIds.map((id) => machine.units.find((u) => u.id === id)?.partIds ?? []);
   const kinds = new Set(parts.flat().map((id) => findPart(machine, id)?.kind ?? ''));
   const [kind] = kinds;

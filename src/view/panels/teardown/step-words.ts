@@ -7,6 +7,12 @@ import { inSentence, kindName, unitName } from '../common/names';
 const sameSet = (a: readonly string[], b: readonly string[]): boolean =>
   a.length === b.length && a.every((id) => b.includes(id));
 
+/** The name that the machine gives to units that leave together; null where it gives none. */
+export function setName(speech: Speech, machine: Machine, unitIds: readonly string[]): string | null {
+  const set = Object.entries(machine.setNames).find(([, ids]) => sameSet(ids, unitIds));
+  return set !== undefined && speech.has(`set.${set[0]}.name`) ? speech.t(`set.${set[0]}.name`) : null;
+}
+
 /** Title of a step: the unit's name, the set's name where one is given for units that leave together. */
 export function stepTitle(speech: Speech, machine: Machine, step: Step): string {
   const { t } = speech;
@@ -18,8 +24,8 @@ export function stepTitle(speech: Speech, machine: Machine, step: Step): string 
       ? t('step.support')
       : t(`support.${support.kind}`, { what: inSentence(unitName(speech, machine, support.what)) });
   }
-  const set = Object.entries(machine.setNames).find(([, ids]) => sameSet(ids, step.unitIds));
-  if (set !== undefined && speech.has(`set.${set[0]}.name`)) return t(`set.${set[0]}.name`);
+  const named = setName(speech, machine, step.unitIds);
+  if (named !== null) return named;
   if (step.unitIds.length === 1) return unitName(speech, machine, step.unitIds[0]!);
   // Like parts that leave together are counted, not listed one by one.
   const counts = new Map<string, number>();
