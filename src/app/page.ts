@@ -1,5 +1,5 @@
 /** What the page itself shows of the state: theme, glove and motion marks, language, title; and the Escape key. */
-import { useEffect, useRef } from 'react';
+import { useEffect } from 'react';
 import { addressOf, BENCH, parseAddress, sameRoute } from '../store';
 import { useApp, useCommands, useSpeech } from '../view/bind';
 
@@ -23,18 +23,16 @@ export function useAppearance(): void {
   }, [place, machine, t]);
 }
 
-/** Keeps the page's address and the route alike: the browser's back button, links and bookmarks work. */
+/** Keeps the page's address and the route alike (main has read the one it was opened with): the back button and links work. */
 export function useAddress(): void {
   const commands = useCommands();
   const route = useApp((s) => s.route);
-  const first = useRef(true);
   useEffect(() => {
     const read = (): void => {
       const { hash } = window.location;
       const named = hash === '' ? BENCH : parseAddress(hash);
       if (named !== null) commands.setRoute(named);
     };
-    read();
     window.addEventListener('hashchange', read);
     window.addEventListener('popstate', read);
     return () => {
@@ -43,11 +41,6 @@ export function useAddress(): void {
     };
   }, [commands]);
   useEffect(() => {
-    // What the page was opened with is read above, not written over.
-    if (first.current) {
-      first.current = false;
-      return;
-    }
     const named = parseAddress(window.location.hash) ?? BENCH;
     if (!sameRoute(named, route)) window.history.pushState(null, '', addressOf(route));
   }, [route]);

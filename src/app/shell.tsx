@@ -11,6 +11,7 @@ import {
   PhoneSheet,
   PlaceContent,
   placeWidth,
+  type PlaceWidth,
   preloadPanels,
   type SheetHeight,
   SheetFrame,
@@ -115,16 +116,14 @@ function PlaceSide({ layout }: { readonly layout: Layout }) {
   );
 }
 
-function Work({ layout }: { readonly layout: Layout }) {
-  const bench = useApp((s) => s.route.place === 'bench');
-  const width = useApp((s) => placeWidth(s.route));
-  const page = !bench && width === 'page';
-  const beside = layout !== 'phone' || page;
+function Work({ layout, width }: { readonly layout: Layout; readonly width: PlaceWidth | null }) {
+  const bench = width === null;
+  const roomForParts = bench || width === 'panel' || (layout === 'tablet' && width === 'wide');
   return (
     <main className="work">
-      {(bench || layout === 'tablet' || width === 'panel') && !page && <Side side="parts" layout={layout} />}
+      {roomForParts && <Side side="parts" layout={layout} />}
       <StageColumn layout={layout} />
-      {!bench && beside && <PlaceSide layout={layout} />}
+      {!bench && (layout !== 'phone' || width === 'page') && <PlaceSide layout={layout} />}
       {(bench || layout === 'tablet') && <Side side="panel" layout={layout} />}
     </main>
   );
@@ -135,8 +134,7 @@ export function Shell() {
   const layout = useLayout();
   const [height, setHeight] = useState<SheetHeight>('half');
   const dropping = useFileDrop();
-  const bench = useApp((s) => s.route.place === 'bench');
-  const width = useApp((s) => (s.route.place === 'bench' ? undefined : placeWidth(s.route)));
+  const width = useApp((s) => placeWidth(s.route));
   const sheet = layout === 'phone' && width !== 'page';
   useAppearance();
   useAddress();
@@ -146,15 +144,15 @@ export function Shell() {
     <div
       className="shell"
       data-layout={layout}
-      data-place-width={width}
+      data-place-width={width ?? undefined}
       data-sheet={sheet ? height : undefined}
     >
       <a className="skip" href="#stage">
         {t('app.skip')}
       </a>
       <TopBar layout={layout} />
-      <Work layout={layout} />
-      {sheet ? <PhoneSheet height={height} onHeight={setHeight} /> : bench && <TeardownStrip />}
+      <Work layout={layout} width={width} />
+      {sheet ? <PhoneSheet height={height} onHeight={setHeight} /> : width === null && <TeardownStrip />}
       {dropping && (
         <div className="drop-veil">
           <p>{t('import.drop-here')}</p>

@@ -37,5 +37,6 @@ export const PLACE_ENTRIES: Readonly<Partial<Record<Place, PlaceEntry>>> = {
 /** The places that a person can go to. */
 export const OPEN_PLACES: readonly Place[] = ['bench', ...(Object.keys(PLACE_ENTRIES) as Place[])];
 
-export const placeWidth = ({ place, path }: Route): PlaceWidth =>
-  PLACE_ENTRIES[place]?.width?.(path) ?? 'panel';
+/** Null at the bench, which has panels of its own. */
+export const placeWidth = ({ place, path }: Route): PlaceWidth | null =>
+  place === 'bench' ? null : (PLACE_ENTRIES[place]?.width?.(path) ?? 'panel');
