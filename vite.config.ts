@@ -1,26 +1,15 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { PAGE_POLICY } from './scripts/lib/web.mjs';
 
-/** What the built page may load: its own files only. The development server needs inline scripts, so it goes without. */
-const POLICY = [
-  "default-src 'self'",
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "style-src 'self' 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src 'self' data:",
-  "connect-src 'self' data: blob:",
-  "worker-src 'self' blob:",
-  "object-src 'none'",
-  "base-uri 'self'",
-].join('; ');
-
+/** The development server needs inline scripts, so it goes without. */
 const contentPolicy: Plugin = {
   name: 'content-policy',
   apply: 'build',
   transformIndexHtml: () => [
     {
       tag: 'meta',
-      attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY },
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: PAGE_POLICY.join('; ') },
       injectTo: 'head-prepend',
     },
   ],

@@ -2,22 +2,7 @@
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
-
-const TYPES = {
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.mjs': 'text/javascript; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.json': 'application/json',
-  '.wasm': 'application/wasm',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.woff2': 'font/woff2',
-  '.woff': 'font/woff',
-  '.bin': 'application/octet-stream',
-  '.yaml': 'text/yaml; charset=utf-8',
-  '.webmanifest': 'application/manifest+json',
-};
+import { FILE_TYPES } from './web.mjs';
 
 /** Serves `folder`; resolves to { server, url } once it listens. Port 0 picks a free one; a taken port moves on. */
 export function serveFolder(folder, { port = 0, host = '127.0.0.1' } = {}) {
@@ -36,7 +21,7 @@ export function serveFolder(folder, { port = 0, host = '127.0.0.1' } = {}) {
       return;
     }
     response.writeHead(200, {
-      'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
+      'content-type': FILE_TYPES[extname(file)] ?? 'application/octet-stream',
       'content-length': statSync(file).size,
       'cache-control': 'no-cache',
       'x-content-type-options': 'nosniff',

@@ -8,38 +8,12 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import { extname, join, relative, sep } from 'node:path';
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
+import { FILE_TYPES, PAGE_POLICY } from '../../../scripts/lib/web.mjs';
 
-const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.mjs': 'text/javascript; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.json': 'application/json',
-  '.wasm': 'application/wasm',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.woff2': 'font/woff2',
-  '.woff': 'font/woff',
-  '.bin': 'application/octet-stream',
-  '.yaml': 'text/yaml; charset=utf-8',
-  '.webmanifest': 'application/manifest+json',
-};
 const PACKED = ['.html', '.js', '.mjs', '.css', '.json', '.wasm', '.svg', '.bin', '.yaml', '.webmanifest'];
 
 /** As the page itself says; `frame-ancestors` counts only in a header. */
-const POLICY = [
-  "default-src 'self'",
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "style-src 'self' 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src 'self' data:",
-  "connect-src 'self' data: blob:",
-  "worker-src 'self' blob:",
-  "object-src 'none'",
-  "base-uri 'self'",
-  "form-action 'none'",
-  "frame-ancestors 'none'",
-].join('; ');
+const POLICY = [...PAGE_POLICY, "form-action 'none'", "frame-ancestors 'none'"].join('; ');
 
 export const SAFE_HEADERS: Readonly<Record<string, string>> = {
   'content-security-policy': POLICY,
@@ -70,7 +44,7 @@ export function tableOf(folder: string): ReadonlyMap<string, Served> {
     const address = `/${relative(folder, path).split(sep).join('/')}`;
     const served: Served = {
       path,
-      type: TYPES[extname(path)] ?? 'application/octet-stream',
+      type: FILE_TYPES[extname(path)] ?? 'application/octet-stream',
       size,
       etag: `"${createHash('sha256').update(`${address} ${size} ${mtimeMs}`).digest('hex').slice(0, 20)}"`,
       // Names of bundles hold a hash of what is in them.
