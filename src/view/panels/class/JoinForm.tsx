@@ -36,7 +36,7 @@ export function JoinForm({ greeting }: { readonly greeting: ClassGreeting }) {
         </label>
         <input
           id={`${id}-code`}
-          className="class-field mono"
+          className="text-field mono"
           value={code}
           onChange={(event) => setCode(event.currentTarget.value)}
           autoComplete="off"
@@ -52,7 +52,7 @@ export function JoinForm({ greeting }: { readonly greeting: ClassGreeting }) {
         </label>
         <input
           id={`${id}-seat`}
-          className="class-field mono"
+          className="text-field mono"
           inputMode="numeric"
           pattern="[0-9]*"
           value={seat}
@@ -72,7 +72,7 @@ export function JoinForm({ greeting }: { readonly greeting: ClassGreeting }) {
           </label>
           <input
             id={`${id}-name`}
-            className="class-field"
+            className="text-field"
             value={name}
             onChange={(event) => setName(event.currentTarget.value)}
             autoComplete="off"

@@ -115,38 +115,29 @@ function Direction(props: {
     <section aria-labelledby={`${id}-title`} data-direction={direction}>
       <h3 id={`${id}-title`}>{t(`jobs.direction.${direction}`)}</h3>
       <div className="job-fields two">
-        <div className="job-field">
-          <label htmlFor={`${id}-a`}>{t('jobs.after.amplitude')}</label>
-          <span className="job-number">
-            <input
-              id={`${id}-a`}
-              type="text"
-              inputMode="decimal"
-              className="mono"
-              value={amplitude}
-              aria-invalid={wrong(amplitude)}
-              aria-describedby={`${id}-said`}
-              onChange={(event) => take(event.currentTarget.value, rate)}
-            />
-            <span className="unit">{speech.symbol('length-small')}</span>
-          </span>
-        </div>
-        <div className="job-field">
-          <label htmlFor={`${id}-r`}>{t('jobs.after.rate')}</label>
-          <span className="job-number">
-            <input
-              id={`${id}-r`}
-              type="text"
-              inputMode="decimal"
-              className="mono"
-              value={rate}
-              aria-invalid={wrong(rate)}
-              aria-describedby={`${id}-said`}
-              onChange={(event) => take(amplitude, event.currentTarget.value)}
-            />
-            <span className="unit">{speech.symbol('vibration-rate')}</span>
-          </span>
-        </div>
+        {(
+          [
+            ['amplitude', amplitude, 'length-small', (text: string) => take(text, rate)],
+            ['rate', rate, 'vibration-rate', (text: string) => take(amplitude, text)],
+          ] as const
+        ).map(([name, typed, quantityOf, onType]) => (
+          <div className="job-field" key={name}>
+            <label htmlFor={`${id}-${name}`}>{t(`jobs.after.${name}`)}</label>
+            <span className="job-number">
+              <input
+                id={`${id}-${name}`}
+                type="text"
+                inputMode="decimal"
+                className="mono"
+                value={typed}
+                aria-invalid={wrong(typed)}
+                aria-describedby={`${id}-said`}
+                onChange={(event) => onType(event.currentTarget.value)}
+              />
+              <span className="unit">{speech.symbol(quantityOf)}</span>
+            </span>
+          </div>
+        ))}
       </div>
       <div id={`${id}-said`}>
         {(wrong(amplitude) || wrong(rate)) && <p className="field-wrong">{t('jobs.after.above-zero')}</p>}

@@ -67,7 +67,7 @@ function JobRow({ job, onOpen }: { readonly job: Job; readonly onOpen: () => voi
         });
   const named = off.slice(0, NAMED).map((name, i) => (i === 0 ? name : inSentence(name)));
   return (
-    <button type="button" className="job-row" onClick={onOpen} data-job-row={job.id}>
+    <button type="button" className="row-button" onClick={onOpen} data-job-row={job.id}>
       <b>{ownText(speech, job.title)}</b>
       {summary !== undefined && (
         <>
@@ -124,7 +124,7 @@ function UnderWay() {
             <li key={progress.id}>
               <button
                 type="button"
-                className="job-row"
+                className="row-button"
                 onClick={() => void jobs.takeUp(progress.id).then(() => commands.go('jobs', job.id))}
                 data-under-way={job.id}
               >

@@ -33,7 +33,7 @@ export function StatementsFile() {
         <input
           id={`${id}-home`}
           type="url"
-          className="records-field"
+          className="text-field"
           placeholder="https://"
           value={homePage}
           onChange={(event) => setHomePage(event.currentTarget.value)}
@@ -43,7 +43,7 @@ export function StatementsFile() {
         </label>
         <input
           id={`${id}-name`}
-          className="records-field"
+          className="text-field"
           autoComplete="off"
           value={name}
           onChange={(event) => setName(event.currentTarget.value)}

@@ -38,7 +38,7 @@ export default function StudiesPlace() {
         <ul className="study-list">
           {STUDIES.map((name) => (
             <li key={name}>
-              <button type="button" onClick={() => commands.go('studies', name)}>
+              <button type="button" className="row-button" onClick={() => commands.go('studies', name)}>
                 <b>{t(`studies.name.${name}`)}</b>
                 <span className="small">{t(`studies.asks.${name}`)}</span>
               </button>

@@ -47,7 +47,7 @@ export function HostHands({ number, item, hands }: Props) {
               type="number"
               min={0}
               max={300}
-              className="class-field mono"
+              className="text-field mono"
               value={counts[each] ?? ''}
               onChange={(event) => {
                 const count = event.currentTarget.valueAsNumber;

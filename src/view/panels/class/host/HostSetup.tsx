@@ -78,7 +78,7 @@ function SettingsFields({ settings, onChange }: SettingsProps) {
         </label>
         <input
           id={`${id}-title`}
-          className="class-field"
+          className="text-field"
           value={settings.title}
           maxLength={80}
           onChange={(event) => onChange({ ...settings, title: event.currentTarget.value })}
@@ -97,7 +97,7 @@ function SettingsFields({ settings, onChange }: SettingsProps) {
         </label>
         <input
           id={`${id}-seats`}
-          className="class-field mono"
+          className="text-field mono"
           type="number"
           min={1}
           max={MOST_SEATS}
