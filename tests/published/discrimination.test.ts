@@ -5,19 +5,7 @@
  */
 import { expect, it } from 'vitest';
 import { bandOf, upperLower } from '../../src/core/classroom';
-
-const ROWS = [
-  '1111110110',
-  '1011011101',
-  '1111011001',
-  '0010001000',
-  '0000010010',
-  '1110111111',
-  '1101110111',
-  '1111111101',
-  '0101111101',
-  '1101101110',
-].map((row) => [...row].map(Number));
+import { ROWS } from './kr20-data';
 
 it('D of items 1, 3 and 9, and nothing for so few people unless asked', () => {
   expect(upperLower(ROWS)).toBeNull();

@@ -2,19 +2,7 @@
 import { expect, it } from 'vitest';
 import { itemStatistics } from '../../src/core/quiz';
 import { valueOf } from '../mechanics/value-of';
-
-const ROWS = [
-  '1111110110',
-  '1011011101',
-  '1111011001',
-  '0010001000',
-  '0000010010',
-  '1110111111',
-  '1101110111',
-  '1111111101',
-  '0101111101',
-  '1101101110',
-].map((row) => [...row].map(Number));
+import { ROWS } from './kr20-data';
 
 it('totals, p and population variance as printed; KR-20 and correlations recomputed', () => {
   const statistics = valueOf(itemStatistics(ROWS));
