@@ -398,13 +398,9 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
       const topics = (await Promise.all(ids.map((id) => ensureTopic(store, ports, id)))).filter(
         (topic) => topic !== null,
       );
-      return run.state.wrong.map(({ unitId, reason }) => {
-        const by = reason.params?.['by'];
-        const named = Array.isArray(by)
-          ? (by as readonly unknown[]).filter((id) => typeof id === 'string')
-          : [];
-        return lessonFor(topics, run.bench.machine, [unitId, ...(named as string[])]);
-      });
+      return run.state.wrong.map(({ unitId, reason }) =>
+        lessonFor(topics, run.bench.machine, [unitId, ...namedIn(reason)]),
+      );
     },
   };
 }
