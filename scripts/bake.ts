@@ -10,6 +10,7 @@ import {
   encodeDocument,
   encodeGraph,
   graphSource,
+  kindSolids,
   prepareMachine,
 } from '../src/core/document';
 import { loadSolidKernel } from '../src/core/geometry';
@@ -64,10 +65,7 @@ for (const folder of readdirSync(join(root, 'models'), { withFileTypes: true }).
   const recordings = join(root, 'models', folder.name, 'recordings');
   if (existsSync(recordings)) cpSync(recordings, join(out, folder.name), { recursive: true });
   const { machine, teardown, masses } = prepared.value;
-  const solids = Object.fromEntries(
-    Object.entries(prepared.value.solids).map(([id, bodies]) => [id, { bodies }]),
-  );
-  const jobs = prepareJobs(from, machine, solids, masses);
+  const jobs = prepareJobs(from, machine, kindSolids(prepared.value), masses);
   if (jobs.ok) writeJobs(join(out, folder.name), machine.id, jobs.value);
   else {
     console.error(printFaults(jobs.faults));

@@ -1,7 +1,7 @@
 /** Checks the course against a machine and writes what the app reads: public/baked/lessons/<language>/*.json. */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type MachineDocument } from '../../src/core/document';
+import { kindSolids, type MachineDocument } from '../../src/core/document';
 import type { BlockingGraph } from '../../src/core/assembly';
 import { type Fault } from '../../src/core/kernel';
 import { checkCourse, outlineOf, type Topic } from '../../src/core/lessons';
@@ -15,7 +15,7 @@ export const LESSON_MACHINE = 'alder-one';
 
 export function subjectOf(document: MachineDocument, graph: BlockingGraph | null): Subject {
   const { machine, masses, teardown, fit } = document;
-  const solids = Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
+  const solids = kindSolids(document);
   return { machine, solids, masses, teardown, fit, graph };
 }
 

@@ -1,6 +1,6 @@
 /** What follows from the state. Pure and memoised: the same state gives the same object, so readers do not redraw. */
 import { exciterStudy, type ExciterStudy } from '../core/studies';
-import type { MachineDocument } from '../core/document';
+import { kindSolids, type MachineDocument } from '../core/document';
 import type { AppState, ExciterSettings } from './state';
 
 let lastStudy:
@@ -10,13 +10,10 @@ let lastStudy:
 export function selectExciterStudy({ document, exciter }: AppState): ExciterStudy | null {
   if (document === null) return null;
   if (lastStudy?.document !== document || !sameInputs(lastStudy.exciter, exciter)) {
-    const solids = Object.fromEntries(
-      Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]),
-    );
     lastStudy = {
       document,
       exciter,
-      study: exciterStudy(document.machine, solids, document.masses, exciter, document.fit),
+      study: exciterStudy(document.machine, kindSolids(document), document.masses, exciter, document.fit),
     };
   }
   return lastStudy.study;

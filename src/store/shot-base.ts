@@ -1,5 +1,5 @@
 /** What the runs of the loose shot need of a machine: its own run, and the moments that go with each setting. */
-import type { MachineDocument } from '../core/document';
+import { kindSolids, type MachineDocument } from '../core/document';
 import { panic } from '../core/kernel';
 import { buildSettledChamber, exciterState } from '../core/mechanics';
 import type { Direction, ShotParameters } from '../core/shot';
@@ -41,7 +41,7 @@ export function shotBase(document: MachineDocument): ShotBase | null {
 
 function workOut(document: MachineDocument): ShotBase | null {
   const { machine, masses } = document;
-  const solids = Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
+  const solids = kindSolids(document);
   const basis = exciterBasis(machine, solids, masses);
   const choice = { ...DEFAULT_EXCITER, baffleOn: false };
   const without = exciterStudy(machine, solids, masses, choice, document.fit);

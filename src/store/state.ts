@@ -1,6 +1,7 @@
 /** The state of the app: slow values only (what a person chose, what is open). Fast values live in transient.ts. */
 import type { MachineDocument } from '../core/document';
 import type { Fault, UnitSystem } from '../core/kernel';
+import { type ExciterChoice, OWN_CHOICE } from '../core/studies';
 import { BENCH, type Route } from './places';
 import { type ClassSlice, INITIAL_CLASS } from './class/state';
 import { type FaultsState, INITIAL_FAULTS } from './faults/state';
@@ -35,14 +36,8 @@ export interface Settings {
 }
 
 /** What the exciter panel sets; null means the machine's own value. Kept over reloads. */
-export interface ExciterSettings {
+export interface ExciterSettings extends ExciterChoice {
   readonly direction: SpinDirection;
-  readonly frequencyHigh_Hz: number | null;
-  readonly frequencyLow_Hz: number | null;
-  /** Share of the chamber's bulk volume that the shot fills. */
-  readonly fill: number | null;
-  readonly bafflePsi_deg: number | null;
-  readonly baffleOn: boolean;
 }
 
 export interface SectionState {
@@ -131,11 +126,7 @@ export const DEFAULT_SETTINGS: Settings = {
 
 export const DEFAULT_EXCITER: ExciterSettings = {
   direction: 'high',
-  frequencyHigh_Hz: null,
-  frequencyLow_Hz: null,
-  fill: null,
-  bafflePsi_deg: null,
-  baffleOn: true,
+  ...OWN_CHOICE,
 };
 
 export const INITIAL_STATE: AppState = {

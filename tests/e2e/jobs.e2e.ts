@@ -8,10 +8,10 @@ import { join, resolve } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { BROWSER_FLAGS, findBrowser } from '../../scripts/lib/browser.mjs';
-import { decodeDocument } from '../../src/core/document';
+import { decodeDocument, kindSolids } from '../../src/core/document';
 import { buildJobSheet, type Job, type JobPlan, type JobSheet, type SheetNumber } from '../../src/core/jobs';
 import { toShown, UNITS } from '../../src/core/kernel';
-import { exciterStudy } from '../../src/core/studies';
+import { exciterStudy, OWN_CHOICE } from '../../src/core/studies';
 import { goodValue } from '../jobs/good-value';
 import { type App, openApp } from './app';
 import { pdfPages } from './pdf-text';
@@ -23,22 +23,16 @@ const baked = (path: string): Buffer =>
 /** The sheet as it should be, from the data that ships with the app. */
 function expectedSheet(): JobSheet {
   const bytes = baked('alder-one.bin');
-  const { machine, solids, masses, fit } = decodeDocument(
+  const document = decodeDocument(
     bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.length) as ArrayBuffer,
   );
-  const kinds = Object.fromEntries(Object.entries(solids).map(([id, bodies]) => [id, { bodies }]));
+  const { machine, masses, fit } = document;
+  const solids = kindSolids(document);
   const { jobs } = JSON.parse(baked('alder-one/jobs.json').toString()) as { jobs: Job[] };
   const { plan } = JSON.parse(baked(`alder-one/jobs/${JOB}.json`).toString()) as JobPlan;
   const job = jobs.find((j) => j.id === JOB)!;
-  const own = {
-    frequencyHigh_Hz: null,
-    frequencyLow_Hz: null,
-    fill: null,
-    bafflePsi_deg: null,
-    baffleOn: true,
-  };
-  const study = exciterStudy(machine, kinds, masses, own, fit);
-  return buildJobSheet({ machine, solids: kinds, masses, job, plan, study, values: {} });
+  const study = exciterStudy(machine, solids, masses, OWN_CHOICE, fit);
+  return buildJobSheet({ machine, solids, masses, job, plan, study, values: {} });
 }
 
 const sheet = expectedSheet();

@@ -10,7 +10,7 @@ import {
   parseJobs,
   planJob,
 } from '../../src/core/jobs';
-import { exciterStudy } from '../../src/core/studies';
+import { exciterStudy, OWN_CHOICE } from '../../src/core/studies';
 import { loadFit } from '../../src/edge/cli/model';
 import { readJobFiles } from '../../src/edge/content/model-files';
 import { machine, masses, solids } from '../models/alder-one';
@@ -20,13 +20,7 @@ if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults.slice(0, 5)));
 
 export const jobs: readonly Job[] = parsed.value;
 const fit = loadFit('alder-one');
-export const study = exciterStudy(
-  machine,
-  solids,
-  masses,
-  { frequencyHigh_Hz: null, frequencyLow_Hz: null, fill: null, bafflePsi_deg: null, baffleOn: true },
-  fit.ok ? fit.value : undefined,
-);
+export const study = exciterStudy(machine, solids, masses, OWN_CHOICE, fit.ok ? fit.value : undefined);
 
 let graph: BlockingGraph | undefined;
 const plans = new Map<string, Plan | null>();

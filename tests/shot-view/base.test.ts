@@ -1,6 +1,6 @@
 /** Parameters and moments that go with a setting, from the machine's solids. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { MachineDocument } from '../../src/core/document';
+import { kindSolids, type MachineDocument } from '../../src/core/document';
 import { fillOf } from '../../src/core/shot';
 import { exciterStudy } from '../../src/core/studies';
 import {
@@ -49,10 +49,13 @@ describe('base of a machine', () => {
   });
 
   it('has the same level value as the study of the panel', () => {
-    const solids = Object.fromEntries(
-      Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]),
-    );
-    const study = exciterStudy(document.machine, solids, document.masses, DEFAULT_EXCITER, document.fit)!;
+    const study = exciterStudy(
+      document.machine,
+      kindSolids(document),
+      document.masses,
+      DEFAULT_EXCITER,
+      document.fit,
+    )!;
     expect(levelU_kgm(base, { ...base.own, direction: 'high' })).toBeCloseTo(study.high.level.U_kgm, 9);
     const { total_kgm, shot_kgm } = study.high.level;
     expect(total_kgm).toEqual(totalMoment(base, 'fitted', shot_kgm));

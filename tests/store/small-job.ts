@@ -1,6 +1,6 @@
 /** A job of the small machine, with its plan: two hold points, fields of every kind, something computed. */
 import { buildGraph } from '../../src/core/assembly';
-import type { MachineDocument } from '../../src/core/document';
+import { kindSolids, type MachineDocument } from '../../src/core/document';
 import { type Job, type JobPlan, parseJob, planJob } from '../../src/core/jobs';
 import type { JobPort } from '../../src/store';
 
@@ -52,11 +52,11 @@ steps:
 people: 1
 `;
 
-export function smallJob({ machine, solids, masses }: MachineDocument): { job: Job; plan: JobPlan } {
+export function smallJob(document: MachineDocument): { job: Job; plan: JobPlan } {
+  const { machine, masses } = document;
   const parsed = parseJob({ name: 'end-off.yaml', text: YAML }, machine);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
-  const kinds = Object.fromEntries(Object.entries(solids).map(([id, bodies]) => [id, { bodies }]));
-  const plan = planJob(machine, buildGraph(machine, kinds, masses), parsed.value);
+  const plan = planJob(machine, buildGraph(machine, kindSolids(document), masses), parsed.value);
   return { job: parsed.value, plan: { plan, positionsLookedAt: 0 } };
 }
 

@@ -1,16 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type ExciterChoice, exciterStudy, vibratingMass } from '../../src/core/studies';
+import { type ExciterChoice, exciterStudy, OWN_CHOICE, vibratingMass } from '../../src/core/studies';
 import { fit, machine, masses, solids } from '../models/alder-one';
 
-const OWN: ExciterChoice = {
-  frequencyHigh_Hz: null,
-  frequencyLow_Hz: null,
-  fill: null,
-  bafflePsi_deg: null,
-  baffleOn: true,
-};
 const study = (choice: Partial<ExciterChoice> = {}) =>
-  exciterStudy(machine, solids, masses, { ...OWN, ...choice }, fit)!;
+  exciterStudy(machine, solids, masses, { ...OWN_CHOICE, ...choice }, fit)!;
 
 describe('exciter study of Alder One', () => {
   it('finds the design values from the solids', () => {
@@ -82,7 +75,7 @@ describe('exciter study of Alder One', () => {
       expect(high.value).toBe(high.level);
       expect(ratio).toBeNull();
     }
-    const bare = exciterStudy(machine, solids, masses, OWN, undefined)!;
+    const bare = exciterStudy(machine, solids, masses, OWN_CHOICE, undefined)!;
     expect(bare.low).toMatchObject({ value: null, reasons: [{ key: 'settled.no-fit' }] });
   });
 

@@ -4,6 +4,7 @@ import {
   exciterBasis,
   type ExciterBasis,
   exciterStudy,
+  OWN_CHOICE,
   ownShotParameters,
   rollerBasis,
   type RollerBasis,
@@ -32,13 +33,6 @@ export interface Plant {
   readonly spread: BenchInputs;
 }
 
-const NOTHING_SET = {
-  frequencyHigh_Hz: null,
-  frequencyLow_Hz: null,
-  fill: null,
-  bafflePsi_deg: null,
-} as const;
-
 /** Null where the machine has no shot exciter, isolators or travel drive: then the book says nothing about it. */
 export function createPlant(
   machine: Machine,
@@ -49,7 +43,7 @@ export function createPlant(
 ): Plant | null {
   const exciter = exciterBasis(machine, solids, masses);
   const roller = rollerBasis(machine, solids, masses);
-  const bare = exciterStudy(machine, solids, masses, { ...NOTHING_SET, baffleOn: false }, fit);
+  const bare = exciterStudy(machine, solids, masses, { ...OWN_CHOICE, baffleOn: false }, fit);
   const run = ownShotParameters(machine, 'low');
   if (exciter === null || roller === null || bare === null || run === null || machine.drive === undefined)
     return null;

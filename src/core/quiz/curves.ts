@@ -1,25 +1,17 @@
 /** The numbers of the plots that questions ask to be read, from the machine at hand. */
 import { STANDARD_GRAVITY } from '../kernel';
 import { bearingLife, lineLoadStress, sling } from '../mechanics';
-import { exciterStudy, isolationStudy, rollerBasis, SOILS } from '../studies';
+import { exciterStudy, isolationStudy, OWN_CHOICE, rollerBasis, SOILS } from '../studies';
 import { type Curve, steps } from './curve';
 import { pullOverGrade, slipOverPreload, torqueOverPressure, turnOverSteering } from './curves-drive';
 import type { PlotName } from './picture';
 import type { Subject } from './subject';
 
-const OWN = {
-  frequencyHigh_Hz: null,
-  frequencyLow_Hz: null,
-  fill: null,
-  bafflePsi_deg: null,
-  baffleOn: true,
-};
-
 /** Null where the machine has not what the plot is about. */
 export function plotCurve(subject: Subject, plot: PlotName): Curve | null {
   const { machine, solids, masses, fit } = subject;
   const { operation } = machine;
-  const study = exciterStudy(machine, solids, masses, OWN, fit);
+  const study = exciterStudy(machine, solids, masses, OWN_CHOICE, fit);
   const basis = rollerBasis(machine, solids, masses);
   const high = study?.high.value ?? null;
   switch (plot) {

@@ -45,6 +45,15 @@ export interface ExciterChoice {
   readonly baffleOn: boolean;
 }
 
+/** The machine as it is: nothing set, the baffle in its place. */
+export const OWN_CHOICE: ExciterChoice = {
+  frequencyHigh_Hz: null,
+  frequencyLow_Hz: null,
+  fill: null,
+  bafflePsi_deg: null,
+  baffleOn: true,
+};
+
 /** What the exciter does in one direction with one way of telling where its shot lies. */
 export interface ExciterReading {
   /** Share of the shot held behind the baffle; null without shot. */

@@ -1,6 +1,12 @@
 /** What the calculations of whole-machine studies start from: a machine by name, its masses, what its exciter does. */
 import { fail, message, ok, printFound, type Result } from '../../core/kernel';
-import { type ExciterReading, exciterStudy, rollerBasis, type RollerBasis } from '../../core/studies';
+import {
+  type ExciterReading,
+  exciterStudy,
+  OWN_CHOICE,
+  rollerBasis,
+  type RollerBasis,
+} from '../../core/studies';
 import { choice, text } from './fields';
 import { loadFit, loadModel, type LoadedModel } from './model';
 
@@ -34,14 +40,7 @@ async function makeReady(name: string): Promise<Result<StudyModel>> {
     return fail([{ path: 'model', expected: message('calc.fault.no-isolators'), found: printFound(name) }]);
   const fit = loadFit(name);
   if (!fit.ok) return fit;
-  const own = {
-    frequencyHigh_Hz: null,
-    frequencyLow_Hz: null,
-    fill: null,
-    bafflePsi_deg: null,
-    baffleOn: true,
-  };
-  const study = exciterStudy(machine, solids, masses, own, fit.value);
+  const study = exciterStudy(machine, solids, masses, OWN_CHOICE, fit.value);
   const { frequency_high_Hz, frequency_low_Hz } = machine.operation;
   return ok({
     ...loaded.value,

@@ -1,7 +1,7 @@
 /** A machine made ready at build time, as questions need it, for Node (class host). */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { decodeDocument, decodeGraph } from '../../core/document';
+import { decodeDocument, decodeGraph, kindSolids } from '../../core/document';
 import type { Subject } from '../../core/quiz';
 
 /** @param folder of the built app that holds baked machines; null where none of that name is there */
@@ -14,14 +14,15 @@ export function readSubject(folder: string, machineId: string): Subject | null {
   };
   const file = bytes(`${machineId}.bin`);
   if (file === null) return null;
-  const { machine, solids, masses, teardown, fit, hash } = decodeDocument(file);
+  const document = decodeDocument(file);
+  const { machine, masses, teardown, fit, hash } = document;
   const graph = bytes(`${machineId}.graph.bin`);
   return {
     machine,
     masses,
     teardown,
     fit,
-    solids: Object.fromEntries(Object.entries(solids).map(([id, bodies]) => [id, { bodies }])),
+    solids: kindSolids(document),
     graph: graph === null ? null : decodeGraph(graph, hash),
   };
 }

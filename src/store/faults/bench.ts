@@ -12,7 +12,7 @@ import {
   type Reading,
   signatureSteps,
 } from '../../core/faults';
-import type { MachineDocument } from '../../core/document';
+import { kindSolids, type MachineDocument } from '../../core/document';
 import type { EnteredReading, FaultAnswer, FaultBench } from './state';
 
 /** Lets the page draw and listen before the next piece. */
@@ -42,10 +42,8 @@ async function workOut(
   book: FaultBook,
   onShare: (share: number) => void,
 ): Promise<FaultBench | null> {
-  const solids = Object.fromEntries(
-    Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]),
-  ) as Parameters<typeof createPlant>[1];
-  const plant = createPlant(document.machine, solids, document.masses, document.fit, book);
+  const { machine, masses, fit } = document;
+  const plant = createPlant(machine, kindSolids(document), masses, fit, book);
   if (plant === null) return null;
   const steps = signatureSteps(plant);
   let since = performance.now();

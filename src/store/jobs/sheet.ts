@@ -1,6 +1,6 @@
 /** The sheet of a job on the machine at hand, and what the stage shows at each of its steps. */
 import { buildExplode, type Explode, type Plan } from '../../core/assembly';
-import type { MachineDocument } from '../../core/document';
+import { kindSolids, type MachineDocument } from '../../core/document';
 import type { KindSolid } from '../../core/geometry';
 import { buildJobSheet, type FieldValues, type Job, type JobSheet, machineFor } from '../../core/jobs';
 import { exciterStudy, type ExciterStudy } from '../../core/studies';
@@ -19,9 +19,7 @@ const bases = new WeakMap<MachineDocument, Base>();
 export function jobBase(document: MachineDocument): Base {
   let base = bases.get(document);
   if (base === undefined) {
-    const solids = Object.fromEntries(
-      Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]),
-    );
+    const solids = kindSolids(document);
     const { machine, masses, fit } = document;
     base = { solids, study: exciterStudy(machine, solids, masses, DEFAULT_EXCITER, fit) };
     bases.set(document, base);

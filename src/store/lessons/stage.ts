@@ -1,4 +1,5 @@
 /** A step's or question's stage setting put on the stage, and the stage of the bench given back afterwards. */
+import { kindSolids } from '../../core/document';
 import { findUnit, isPresent } from '../../core/machine';
 import { partsNamed, type StageSetting } from '../../core/quiz';
 import { exciterStudy, GROUNDS, rollerBasis, SOILS, vibrationStudy } from '../../core/studies';
@@ -126,7 +127,7 @@ function shaking(
   document: NonNullable<AppState['document']>,
 ): StudyStage | null {
   const { machine, masses, fit } = document;
-  const solids = Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
+  const solids = kindSolids(document);
   const basis = rollerBasis(machine, solids, masses);
   const half = exciterStudy(machine, solids, masses, DEFAULT_EXCITER, fit)?.[direction];
   const ground = SOILS.find(({ id }) => id === soil);

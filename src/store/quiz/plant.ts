@@ -1,8 +1,9 @@
 /** The machine on the fault bench, for questions about readings; its faults are fetched when a sheet is first drawn. */
+import { kindSolids } from '../../core/document';
 import { createPlant } from '../../core/faults';
 import type { Ports } from '../ports';
 import type { AppStore } from '../store';
-import { knownPlants, solidsOf } from './subject';
+import { knownPlants } from './subject';
 
 /** Where no faults ship with the machine nothing is asked about them. */
 export async function ensurePlant(store: AppStore, ports: Pick<Ports, 'loadFaults'>): Promise<void> {
@@ -12,6 +13,6 @@ export async function ensurePlant(store: AppStore, ports: Pick<Ports, 'loadFault
   const { machine, masses, fit } = document;
   knownPlants.set(
     document,
-    book === null ? null : createPlant(machine, solidsOf(document), masses, fit, book),
+    book === null ? null : createPlant(machine, kindSolids(document), masses, fit, book),
   );
 }

@@ -1,5 +1,5 @@
 /** The machine at hand as what questions are about; one object a machine, so that tables are worked out once. */
-import type { MachineDocument } from '../../core/document';
+import { kindSolids, type MachineDocument } from '../../core/document';
 import type { Plant } from '../../core/faults';
 import { resolveItem, type Item, type Subject, type ValueTable, valuesNow, valuesOf } from '../../core/quiz';
 import type { Topic } from '../../core/lessons';
@@ -8,9 +8,6 @@ import type { AppState, ExciterSettings } from '../state';
 
 /** Fault benches of machines seen in this visit; filled by `ensurePlant`. */
 export const knownPlants = new WeakMap<MachineDocument, Plant | null>();
-
-export const solidsOf = (document: MachineDocument): Subject['solids'] =>
-  Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
 
 let last: { readonly document: MachineDocument; readonly subject: Subject } | undefined;
 
@@ -21,7 +18,7 @@ export function selectSubject(state: AppState): Subject | null {
   const plant = knownPlants.get(document) ?? null;
   if (last?.document !== document || last.subject.graph !== graph || last.subject.plant !== plant) {
     const { machine, masses, teardown, fit } = document;
-    const solids = solidsOf(document);
+    const solids = kindSolids(document);
     last = { document, subject: { machine, solids, masses, teardown, fit, graph, plant } };
   }
   return last.subject;

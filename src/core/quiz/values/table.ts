@@ -12,6 +12,7 @@ import {
   type ExciterChoice,
   identifyStudy,
   isolationStudy,
+  OWN_CHOICE,
   rollerBasis,
   SOILS,
 } from '../../studies';
@@ -24,14 +25,6 @@ import { flatten, namedNumber, type NamedValue } from './quantity-of';
 import { workshopValues } from './workshop';
 
 export type ValueTable = ReadonlyMap<string, NamedValue>;
-
-const OWN_EXCITER: ExciterChoice = {
-  frequencyHigh_Hz: null,
-  frequencyLow_Hz: null,
-  fill: null,
-  bafflePsi_deg: null,
-  baffleOn: true,
-};
 
 const tables = new WeakMap<Subject, ValueTable>();
 
@@ -132,7 +125,7 @@ const HOURS_A_DAY = 8;
 
 function* studyValues(subject: Subject): Generator<readonly [string, NamedValue]> {
   const { machine, solids, masses, fit } = subject;
-  const exciter = exciterStudy(machine, solids, masses, OWN_EXCITER, fit);
+  const exciter = exciterStudy(machine, solids, masses, OWN_CHOICE, fit);
   yield* exciterValues('study.exciter', exciter);
   yield* lifeValues(machine.operation.bearings, exciter);
   yield* driveValues(machine);

@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { buildGraph } from '../../../core/assembly';
 import { buildJobSheet, machineFor, parseJobs, planJob, textIn } from '../../../core/jobs';
 import { fail, message, ok, printFound } from '../../../core/kernel';
-import { exciterStudy } from '../../../core/studies';
+import { exciterStudy, OWN_CHOICE } from '../../../core/studies';
 import { readJobFiles } from '../../content/model-files';
 import { defineCalculation } from '../calculation';
 import { choice, number, outNumber, text } from '../fields';
@@ -78,16 +78,9 @@ export default defineCalculation({
       return fail([{ path: 'job', expected: message('calc.fault.job'), found: printFound(jobId) }]);
     const own = machineFor(machine, job);
     const plan = planJob(own, own === machine ? graph : buildGraph(own, solids, masses), job);
-    const choiceOfOwn = {
-      frequencyHigh_Hz: null,
-      frequencyLow_Hz: null,
-      fill: null,
-      bafflePsi_deg: null,
-      baffleOn: true,
-    };
     const fit = loadFit(model);
     if (!fit.ok) return fit;
-    const study = exciterStudy(machine, solids, masses, choiceOfOwn, fit.value);
+    const study = exciterStudy(machine, solids, masses, OWN_CHOICE, fit.value);
     const sheet = buildJobSheet({ machine: own, solids, masses, job, plan, study, values });
     return ok({
       title: textIn(sheet.title, 'en'),

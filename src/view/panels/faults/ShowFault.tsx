@@ -1,4 +1,5 @@
 /** Show a fault: what it changes in the machine, what would be measured and seen, the housing, the part on the stage. */
+import { kindSolids } from '../../../core/document';
 import { useMemo, useState } from 'react';
 import {
   errorOf,
@@ -18,7 +19,6 @@ import { kindName, unitName } from '../common/names';
 import { RangeField } from '../common/RangeField';
 import { Segmented } from '../common/Segmented';
 import { ExciterDrawing } from '../exciter/ExciterDrawing';
-import { kindSolids } from '../studies/use-study-base';
 import { faultName, inputText, measureName, quantityOf, readingText } from './fault-words';
 import '../exciter/exciter.css';
 

@@ -1,6 +1,6 @@
 /** A picture of the sheet: the steps' parts drawn apart in heavy lines, what they sit in thin, balloons at the sides. */
 import { buildExplode, explodeOffsetsAt, type Plan } from '../../../core/assembly';
-import type { MachineDocument } from '../../../core/document';
+import { kindSolids, type MachineDocument } from '../../../core/document';
 import {
   type Anchor,
   type Balloon,
@@ -107,8 +107,7 @@ function offsetsOf(
 ): readonly Vec3[] | null {
   if (plan === null || planSteps.length === 0) return null;
   const steps = planSteps.map((k, index) => ({ ...plan.steps[k]!, index }));
-  const solids = Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
-  const explode = buildExplode(machine, solids, document.masses, { ...plan, steps });
+  const explode = buildExplode(machine, kindSolids(document), document.masses, { ...plan, steps });
   const out = new Float32Array(3 * machine.parts.length);
   explodeOffsetsAt(explode, 1, out);
   return machine.parts.map((_, i): Vec3 => [out[3 * i]!, out[3 * i + 1]!, out[3 * i + 2]!]);

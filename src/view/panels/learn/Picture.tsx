@@ -1,7 +1,7 @@
 /** Pictures and plots that a question asks to be read, drawn from the model. */
 import { useMemo } from 'react';
 import { type PictureSetting, plotCurve, type PlotName } from '../../../core/quiz';
-import { exciterStudy } from '../../../core/studies';
+import { exciterStudy, OWN_CHOICE } from '../../../core/studies';
 import { selectSubject } from '../../../store';
 import { useApp, useSpeech } from '../../bind';
 import { ExciterDrawing } from '../exciter/ExciterDrawing';
@@ -25,8 +25,7 @@ function ExciterPicture({ picture }: { readonly picture: ExciterSetting }) {
   const study = useMemo(() => {
     if (subject === null) return null;
     const { machine, solids, masses, fit } = subject;
-    const own = { frequencyHigh_Hz: null, frequencyLow_Hz: null, bafflePsi_deg: null };
-    return exciterStudy(machine, solids, masses, { ...own, fill, baffleOn }, fit);
+    return exciterStudy(machine, solids, masses, { ...OWN_CHOICE, fill, baffleOn }, fit);
   }, [subject, fill, baffleOn]);
   if (study === null) return <p className="faint">{t('ask.no-picture')}</p>;
   return (

@@ -1,4 +1,5 @@
 /** Study: liquid in the drum, as a question of what if. */
+import { kindSolids } from '../../../core/document';
 import { useMemo } from 'react';
 import type { Quantity } from '../../../core/kernel';
 import { ballastStudy, drumRoom } from '../../../core/studies';
@@ -8,7 +9,7 @@ import { Signal } from '../common/Signal';
 import { Plot } from './Plot';
 import { QuantityField } from './QuantityField';
 import { NumberRows, StudyNotes, UnknownUnbalance } from './StudyParts';
-import { kindSolids, type StudyBase, unbalanceOf } from './use-study-base';
+import { type StudyBase, unbalanceOf } from './use-study-base';
 
 const FILLS = Array.from({ length: 21 }, (_, i) => i / 20);
 

@@ -1,6 +1,5 @@
 /** What every study starts from: the machine at hand, its masses about the isolators, and what its exciter does. */
-import type { MachineDocument } from '../../../core/document';
-import type { KindSolid } from '../../../core/geometry';
+import { kindSolids, type MachineDocument } from '../../../core/document';
 import { type ExciterStudy, rollerBasis, type RollerBasis } from '../../../core/studies';
 import { selectExciterStudy, type SpinDirection } from '../../../store';
 import { useApp } from '../../bind';
@@ -9,18 +8,6 @@ export interface StudyBase {
   readonly document: MachineDocument;
   readonly basis: RollerBasis;
   readonly exciter: ExciterStudy | null;
-}
-
-const solidsOf = new WeakMap<MachineDocument, Readonly<Record<string, KindSolid>>>();
-
-/** The solids as core's formulas take them, made once a document. */
-export function kindSolids(document: MachineDocument): Readonly<Record<string, KindSolid>> {
-  let solids = solidsOf.get(document);
-  if (solids === undefined) {
-    solids = Object.fromEntries(Object.entries(document.solids).map(([id, bodies]) => [id, { bodies }]));
-    solidsOf.set(document, solids);
-  }
-  return solids;
 }
 
 /** Null while no machine is there, or where it has no isolators to study. */
