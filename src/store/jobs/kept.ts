@@ -1,6 +1,14 @@
 /** Records of jobs, and how they are read: what does not read back whole keeps its text. */
-import { exportProgress, type HistoryEntry, importHistory, importProgress } from '../../core/jobs';
-import { exportHistory, type JobProgress, type Measured, type MeasuredJob } from '../../core/jobs';
+import {
+  exportHistory,
+  exportProgress,
+  type HistoryEntry,
+  importHistory,
+  importProgress,
+  type JobProgress,
+  type Measured,
+  type MeasuredJob,
+} from '../../core/jobs';
 import type { Ports } from '../ports';
 import { type DamagedRecord, NOT_MEASURED } from './state';
 
