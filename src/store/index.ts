@@ -12,6 +12,7 @@ export * from './selectors';
 export * from './shot-selectors';
 export * from './studies';
 export * from './faults';
+export { applyStage, giveStageBack, stepThatTakes } from './lent-stage';
 export * from './lessons';
 export * from './quiz';
 export * from './practice';

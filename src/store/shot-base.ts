@@ -9,13 +9,13 @@ import {
   exciterBasis,
   exciterHousing,
   exciterStudy,
+  OWN_CHOICE,
   ownSetup,
   type Settled,
   settledMoment,
   shotParameters,
   type ShotSetup,
 } from '../core/studies';
-import { DEFAULT_EXCITER } from './state';
 import type { ShotOutcome, ShotTake } from './shot';
 
 export interface ShotBase {
@@ -43,7 +43,7 @@ function workOut(document: MachineDocument): ShotBase | null {
   const { machine, masses } = document;
   const solids = kindSolids(document);
   const basis = exciterBasis(machine, solids, masses);
-  const choice = { ...DEFAULT_EXCITER, baffleOn: false };
+  const choice = { ...OWN_CHOICE, baffleOn: false };
   const without = exciterStudy(machine, solids, masses, choice, document.fit);
   const own = ownSetup(machine);
   if (basis === null || without === null || own === null) return null;

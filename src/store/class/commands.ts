@@ -11,7 +11,7 @@ import {
 import type { Answer, Certainty } from '../../core/quiz';
 import type { Commands } from '../commands';
 import { ensureTopic } from '../lessons/commands';
-import { applyStage, giveStageBack } from '../lessons/stage';
+import { applyStage, giveStageBack } from '../lent-stage';
 import type { Ports } from '../ports';
 import type { AppStore } from '../store';
 import { learnerTalk } from './learner';

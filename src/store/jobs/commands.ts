@@ -22,7 +22,7 @@ import {
 import { type Fault, message, printFound } from '../../core/kernel';
 import { defaultOptions } from '../../core/machine';
 import type { Commands } from '../commands';
-import { giveStageBack, keepStage } from '../lessons/stage';
+import { giveStageBack, keepStage } from '../lent-stage';
 import type { Ports } from '../ports';
 import type { AppStore } from '../store';
 import { requestFrame, transient } from '../transient';

@@ -3,8 +3,7 @@ import { buildExplode, type Explode, type Plan } from '../../core/assembly';
 import { kindSolids, type MachineDocument } from '../../core/document';
 import type { KindSolid } from '../../core/geometry';
 import { buildJobSheet, type FieldValues, type Job, type JobSheet, machineFor } from '../../core/jobs';
-import { exciterStudy, type ExciterStudy } from '../../core/studies';
-import { DEFAULT_EXCITER } from '../state';
+import { exciterStudy, type ExciterStudy, OWN_CHOICE } from '../../core/studies';
 import type { JobStage, JobSummary } from './state';
 
 interface Base {
@@ -21,7 +20,7 @@ export function jobBase(document: MachineDocument): Base {
   if (base === undefined) {
     const solids = kindSolids(document);
     const { machine, masses, fit } = document;
-    base = { solids, study: exciterStudy(machine, solids, masses, DEFAULT_EXCITER, fit) };
+    base = { solids, study: exciterStudy(machine, solids, masses, OWN_CHOICE, fit) };
     bases.set(document, base);
   }
   return base;

@@ -12,7 +12,7 @@ import type { Commands } from '../commands';
 import type { Ports } from '../ports';
 import type { AppStore } from '../store';
 import { today } from './day';
-import { applyStage, giveStageBack } from './stage';
+import { applyStage, giveStageBack } from '../lent-stage';
 import { INITIAL_LESSONS, type LessonsState } from './state';
 
 export const LESSON_RECORDS = 'lessons';

@@ -1,4 +1,3 @@
 export * from './state';
 export * from './day';
-export { applyStage, giveStageBack, stepThatTakes } from './stage';
 export { createLessonCommands, ensureCourse, ensureTopic, LESSON_RECORDS } from './commands';

@@ -21,7 +21,7 @@ import type { Message } from '../../core/kernel';
 import type { Commands } from '../commands';
 import { ensureGraph } from '../graph/commands';
 import { ensureCourse, ensureTopic } from '../lessons/commands';
-import { applyStage, giveStageBack } from '../lessons/stage';
+import { applyStage, giveStageBack } from '../lent-stage';
 import type { Ports } from '../ports';
 import type { AppStore } from '../store';
 import { requestFrame } from '../transient';

@@ -20,7 +20,7 @@ import {
 import type { Commands } from '../commands';
 import { ensureGraph } from '../graph/commands';
 import { today } from '../lessons/day';
-import { applyStage, giveStageBack } from '../lessons/stage';
+import { applyStage, giveStageBack } from '../lent-stage';
 import { ensureCourse, ensureTopic } from '../lessons/commands';
 import type { Ports } from '../ports';
 import type { AppStore } from '../store';

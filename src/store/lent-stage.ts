@@ -1,14 +1,14 @@
-/** A step's or question's stage setting put on the stage, and the stage of the bench given back afterwards. */
-import { kindSolids } from '../../core/document';
-import { findUnit, isPresent } from '../../core/machine';
-import { partsNamed, type StageSetting } from '../../core/quiz';
-import { exciterStudy, GROUNDS, rollerBasis, SOILS, vibrationStudy } from '../../core/studies';
-import type { Commands } from '../commands';
-import { type AppState, DEFAULT_EXCITER } from '../state';
-import type { AppStore } from '../store';
-import { shakeOf } from '../studies/shake';
-import { INITIAL_STUDIES, type StudiesState, type StudyStage } from '../studies/state';
-import { requestFrame, transient } from '../transient';
+/** The stage lent to a place: a step's or question's setting put on it, and the person's own stage given back afterwards. */
+import { kindSolids } from '../core/document';
+import { findUnit, isPresent } from '../core/machine';
+import { partsNamed, type StageSetting } from '../core/quiz';
+import { exciterStudy, GROUNDS, OWN_CHOICE, rollerBasis, SOILS, vibrationStudy } from '../core/studies';
+import type { Commands } from './commands';
+import type { AppState } from './state';
+import type { AppStore } from './store';
+import { shakeOf } from './studies/shake';
+import { INITIAL_STUDIES, type StudiesState, type StudyStage } from './studies/state';
+import { requestFrame, transient } from './transient';
 
 const KEPT = [
   'exciter',
@@ -103,7 +103,6 @@ export function applyStage(store: AppStore, setting: StageSetting, selects = tru
     spinning: setting.spin !== undefined,
     teardown: { open: step >= 0, step, playing: false, reverse: false },
     exciter: {
-      ...DEFAULT_EXCITER,
       direction: own?.direction ?? setting.spin ?? exciter.direction,
       frequencyHigh_Hz: own?.frequency_high_Hz ?? null,
       frequencyLow_Hz: own?.frequency_low_Hz ?? null,
@@ -129,7 +128,7 @@ function shaking(
   const { machine, masses, fit } = document;
   const solids = kindSolids(document);
   const basis = rollerBasis(machine, solids, masses);
-  const half = exciterStudy(machine, solids, masses, DEFAULT_EXCITER, fit)?.[direction];
+  const half = exciterStudy(machine, solids, masses, OWN_CHOICE, fit)?.[direction];
   const ground = SOILS.find(({ id }) => id === soil);
   if (basis === null || ground === undefined || half === undefined || half.value === null) return null;
   const study = vibrationStudy(basis, {
