@@ -1,0 +1,63 @@
+/** Records: what this browser keeps. Spanish text, not yet reviewed by a native tradesperson. */
+const records = {
+  'records.title': 'Registros',
+  'records.private':
+    'Lo que usted hace aquí se guarda solo en este navegador. Nadie más lo ve, salvo que entregue el archivo de abajo.',
+  'records.answers': 'Preguntas contestadas',
+  'records.answered': 'Respuestas',
+  'records.right': 'Correctas',
+  'records.sure-and-wrong': 'Con seguridad, y mal',
+  'records.items': 'Preguntas distintas',
+  'records.days': 'Desde, hasta',
+  'records.kept': 'Lo que se guarda',
+  'records.nothing': 'Nada todavía.',
+  'records.of.lessons': 'Avance en las lecciones',
+  'records.of.answers': 'Respuestas a preguntas',
+  'records.of.review': 'Tarjetas de la lista de repaso',
+  'records.of.jobs': 'Trabajos empezados',
+  'records.of.job-history': 'Trabajos terminados',
+  'records.of.job-measured': 'Mediciones de los trabajos',
+  'records.of.jobs-damaged': 'Trabajos que no se pudieron leer',
+  'records.of.practice': 'Prácticas',
+  'records.of.faults': 'Banco de fallas',
+  'records.of-other': 'Otros ({{name}})',
+  'records.unreadable':
+    'Registros que ya no se pueden leer en este navegador: {{count}}. Los demás están enteros.',
+  'records.storage': 'Almacenamiento',
+  'records.lasting':
+    'Los registros quedan al cerrar la página. El navegador puede borrarlos cuando falte espacio.',
+  'records.held': 'Los registros quedan, aunque falte espacio.',
+  'records.not-lasting':
+    'Este navegador no guarda nada: quizá esté en modo privado. Guarde el archivo de abajo antes de cerrar la página.',
+  'records.space': 'Este sitio usa {{used}} MB de {{most}} MB.',
+  'records.hold': 'Guardarlos aunque falte espacio',
+  'records.file': 'Un solo archivo',
+  'records.file-about': 'Para otro aparato, un navegador nuevo, o para entregar.',
+  'records.export': 'Guardar todo en un archivo',
+  'records.import': 'Cargar un archivo',
+  'records.replace': 'Si ambos tienen un registro, usar el del archivo',
+  'records.imported': '{{file}}: cargados {{taken}}, sin cambio {{known}}, con falla {{faults}}.',
+  'records.refused':
+    'No se pudieron guardar: {{count}}. Al navegador no le queda espacio. Están aquí hasta que cierre la página.',
+  'records.use': 'Recargar y usarlos',
+  'records.too-large': 'Este archivo es demasiado grande para ser los registros de una persona.',
+  'records.xapi': 'Respuestas para un almacén de registros de aprendizaje (xAPI)',
+  'records.xapi-about':
+    'Un archivo de declaraciones (Experience API 1.0.3), una por respuesta. El almacén guarda cada una una sola vez, aunque usted mande el archivo de nuevo. Su nombre va en el archivo y en ninguna otra parte.',
+  'records.xapi-home': 'Dirección web de su escuela o centro de formación',
+  'records.xapi-name': 'Su nombre o número allí',
+  'records.xapi-save': 'Guardar las declaraciones',
+  'records.erase': 'Borrar',
+  'records.erase-about': 'Los registros borrados no se pueden recuperar, salvo desde un archivo.',
+  'records.erase-all': 'Borrar todo',
+  'records.erase-one': 'Borrar',
+  'records.erase-sure': '¿Borrar para siempre?',
+  'records.erase-yes': 'Borrar para siempre',
+  'records.erase-no': 'Conservar',
+  'records.expected.archive': 'un archivo de registros de Drumbench',
+  'records.expected.version': 'versión {{version}} o anterior; este archivo es de un Drumbench más nuevo',
+  'records.expected.end': 'un archivo entero; el final falta o está dañado, y se leyó lo que está entero',
+  'records.expected.whole': 'un registro entero; este fue cambiado o cortado y se deja fuera',
+} as const satisfies Readonly<Record<string, string>>;
+
+export default records;
