@@ -64,6 +64,7 @@ export const ARROWS = {
   'edge/storage': core('kernel', 'records'),
   'edge/offline': [],
   'edge/link': core('kernel', 'classroom', 'records', 'quiz'),
+  'edge/school': core('kernel', 'quiz', 'records'),
   'edge/host': [...core('kernel', 'classroom', 'quiz', 'lessons', 'records'), 'edge/content', 'edge/cli'],
   'edge/cli': [...allCore, 'edge/content', 'words'],
   words: [],
@@ -84,6 +85,7 @@ export const ARROWS = {
     'edge/storage',
     'edge/offline',
     'edge/link',
+    'edge/school',
   ],
 };
 

@@ -1,0 +1,2 @@
+export * from './find-api';
+export * from './scorm';
