@@ -281,7 +281,7 @@ const ui = {
   'teardown.together': 'Armar',
   'teardown.assembled': 'Armado',
   'teardown.begin': 'Pulse reproducir, o recorra uno por uno los {{steps}} pasos.',
-  'teardown.time': 'Unas {{time}} de trabajo en total (valor de práctica).',
+  'teardown.time': 'Trabajo en total: cerca de {{time}} (valor de práctica).',
   'teardown.stuck':
     'Algunas piezas de esta máquina se traban entre sí: estos son los pasos que se pueden hacer.',
   'teardown.step-of': 'Paso {{step}} de {{steps}}',
