@@ -1,6 +1,7 @@
 /** Builds the app into dist/: bakes the machines into public/baked, bundles, then lists the files for offline use. */
-import { buildServiceWorker } from './lib/precache.mjs';
-import { runBin } from './lib/run.mjs';
+import { join } from 'node:path';
+import { buildServiceWorker, writeFileList } from './lib/precache.mjs';
+import { root, runBin } from './lib/run.mjs';
 
 for (const [name, args] of [
   ['tsx', ['scripts/bake.ts']],
@@ -9,4 +10,5 @@ for (const [name, args] of [
   const { status } = runBin(name, args);
   if (status !== 0) process.exit(status);
 }
+writeFileList(join(root, 'dist'));
 await buildServiceWorker();

@@ -31,7 +31,7 @@ import './shell.css';
 // The stage brings three with it: a chunk of its own, so that the first paint need not wait.
 const Stage = lazy(() => import('../view/scene/Stage'));
 
-function StageColumn({ layout }: { readonly layout: Layout }) {
+export function StageColumn({ layout }: { readonly layout: Layout }) {
   const { t } = useSpeech();
   const ready = useApp((s) => s.document !== null);
   return (

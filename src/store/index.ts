@@ -19,3 +19,4 @@ export * from './practice';
 export * from './jobs';
 export * from './class';
 export * from './records';
+export * from './school';

@@ -11,6 +11,7 @@ import { INITIAL_LESSONS, type LessonsState } from './lessons/state';
 import { INITIAL_PRACTICE, type PracticeSlice } from './practice/state';
 import { INITIAL_QUIZ, type QuizState } from './quiz/state';
 import { INITIAL_RECORDS, type RecordsState } from './records/state';
+import type { SchoolSlice } from './school/state';
 import { INITIAL_SHOT, type ShotState } from './shot';
 import { INITIAL_STUDIES, type StudiesState } from './studies/state';
 
@@ -99,6 +100,7 @@ export interface AppState {
   readonly jobs: JobsState;
   readonly class: ClassSlice;
   readonly records: RecordsState;
+  readonly school: SchoolSlice;
   readonly offline: OfflineState;
   /** What the person has come to do, and what is open within it. */
   readonly route: Route;
@@ -158,6 +160,7 @@ export const INITIAL_STATE: AppState = {
   jobs: INITIAL_JOBS,
   class: INITIAL_CLASS,
   records: INITIAL_RECORDS,
+  school: null,
   offline: 'unknown',
   route: BENCH,
   panel: 'exciter',

@@ -1,2 +1,4 @@
+export * from './app-files';
 export * from './find-api';
 export * from './scorm';
+export * from './zip-package';

@@ -170,6 +170,17 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
       set({ busy: false });
       begin('review', items, seed, null);
     },
+    /** Asks a sheet that was drawn elsewhere, as a test; `begun`: where it was left at an earlier visit. */
+    askSheet(
+      items: readonly Item[],
+      seed: number,
+      begun?: { readonly at: number; readonly given: readonly (Given | null)[] },
+    ): void {
+      begin('test', items, seed, null);
+      if (begun === undefined) return;
+      setRun({ given: items.map((_, i) => begun.given[i] ?? null) });
+      if (items[begun.at] !== undefined) this.ask(begun.at);
+    },
     /** Answers the question at hand. In a test nothing is told and the next one comes. */
     answer(answer: Answer | null, certainty: Certainty): void {
       const { run } = get();

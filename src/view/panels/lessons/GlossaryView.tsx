@@ -22,6 +22,7 @@ export function GlossaryView({ termId }: { readonly termId: string | undefined }
   const { loadGlossary } = usePlaceCommands(createLessonCommands);
   const glossary = useApp((s) => s.lessons.glossary);
   const wanted = useApp((s) => s.settings.language);
+  const packaged = useApp((s) => s.school !== null);
   const [search, setSearch] = useState('');
   const list = useRef<HTMLDListElement>(null);
   useEffect(() => void loadGlossary(), [loadGlossary, wanted]);
@@ -39,7 +40,7 @@ export function GlossaryView({ termId }: { readonly termId: string | undefined }
   return (
     <div className="panel-body glossary">
       <button type="button" className="link small" onClick={() => commands.go('lessons')}>
-        {t('lessons.all')}
+        {t(packaged ? 'school.home' : 'lessons.all')}
       </button>
       <h2>{t('glossary.title')}</h2>
       <input

@@ -60,6 +60,7 @@ function Step({
   const step = lesson.steps[at]!;
   const ready = useApp((s) => s.document !== null);
   const progress = useApp((s) => s.lessons.progress[topic]);
+  const packaged = useApp((s) => s.school !== null);
   const heading = useRef<HTMLHeadingElement>(null);
   const last = at === lesson.steps.length - 1;
   const count = lesson.steps.length;
@@ -82,7 +83,7 @@ function Step({
     <article className="panel-body lesson" onKeyDown={onKey} data-step={step.id}>
       <header className="lesson-head">
         <button type="button" className="link small" onClick={() => commands.go('lessons')}>
-          {t('lessons.all')}
+          {t(packaged ? 'school.home' : 'lessons.all')}
         </button>
         <p className="small faint">{lesson.title}</p>
         <progress value={at + 1} max={count} aria-label={t('lessons.step-of', { step: at + 1, count })} />

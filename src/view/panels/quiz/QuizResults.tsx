@@ -2,7 +2,7 @@
 import { useEffect, useRef } from 'react';
 import { CERTAINTIES, resultsOf, type ResultRow, rightAnswer, type Standing } from '../../../core/quiz';
 import { createQuizCommands, type QuizRun } from '../../../store';
-import { useCommands, usePlaceCommands, useSpeech } from '../../bind';
+import { useApp, useCommands, usePlaceCommands, useSpeech } from '../../bind';
 import { Told } from '../learn/AskItem';
 import { answerWords, mistakes } from '../learn/answer-words';
 import { Said } from '../learn/Said';
@@ -14,6 +14,7 @@ export function QuizResults({ run }: { readonly run: QuizRun }) {
   const { t } = useSpeech();
   const commands = useCommands();
   const quiz = usePlaceCommands(createQuizCommands);
+  const packaged = useApp((s) => s.school !== null);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   // A practice that was broken off is judged by what was asked.
@@ -67,7 +68,7 @@ export function QuizResults({ run }: { readonly run: QuizRun }) {
           {t('quiz.again')}
         </button>
         <button type="button" className="button" onClick={() => commands.go('lessons')}>
-          {t('lessons.title')}
+          {t(packaged ? 'school.home' : 'lessons.title')}
         </button>
       </div>
       <p className="small faint mono">{t('paper.seed', { seed: run.seed })}</p>

@@ -1,0 +1,4 @@
+import './school.css';
+
+export * from './SchoolContent';
+export * from './SchoolNotice';
