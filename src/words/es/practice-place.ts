@@ -17,7 +17,7 @@ const practicePlace = {
   'practice.goal.take-apart': 'Hasta dónde',
   'practice.goal.put-together': 'Hasta dónde está desarmado',
   'practice.goal.all': 'Todo',
-  'practice.goal.side': 'Lado {{side}}, hasta {{part}}',
+  'practice.goal.side': 'Un lado ({{side}}), hasta {{part}}',
   'practice.goal.one': 'Una pieza',
   'practice.goal.part': 'Pieza que liberar',
   'practice.goal.choose': 'Elija una pieza …',
