@@ -3,9 +3,17 @@ import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildGraph, type Masses, type Solids, verifyPlan } from '../../src/core/assembly';
 import { fail, message, ok, type Result } from '../../src/core/kernel';
-import { machineFor, type Job, type JobPlan, lostAnchors, parseJobs, planJob } from '../../src/core/jobs';
+import {
+  machineFor,
+  type Job,
+  type JobPlan,
+  lostAnchors,
+  parseJobs,
+  planJob,
+  withTexts,
+} from '../../src/core/jobs';
 import type { Machine } from '../../src/core/machine';
-import { readJobFiles } from '../../src/edge/content/model-files';
+import { readJobFiles, readJobTexts } from '../../src/edge/content/model-files';
 
 export interface BakedJob {
   readonly job: Job;
@@ -21,9 +29,11 @@ export function prepareJobs(
 ): Result<readonly BakedJob[]> {
   const parsed = parseJobs(readJobFiles(folder), machine);
   if (!parsed.ok) return parsed;
+  const inAll = withTexts(parsed.value, readJobTexts(folder));
+  if (!inAll.ok) return inAll;
   const graphs = new Map<string, ReturnType<typeof buildGraph>>();
   const out: BakedJob[] = [];
-  for (const job of parsed.value) {
+  for (const job of inAll.value) {
     const own = machineFor(machine, job);
     const key = JSON.stringify(own.options);
     const graph = job.targets === undefined ? null : (graphs.get(key) ?? buildGraph(own, solids, masses));

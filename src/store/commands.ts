@@ -54,8 +54,9 @@ export function createCommands(store: AppStore, ports: Ports) {
 
   return {
     ...createShotCommands(store, ports),
-    /** Reads kept settings, then loads the shipped machine. */
-    async start(): Promise<void> {
+    /** Reads kept settings, then loads the shipped machine; `first` holds where nothing was kept yet. */
+    async start(first: Partial<Settings> = {}): Promise<void> {
+      set({ settings: { ...DEFAULT_SETTINGS, ...first } });
       const kept = ports.keep.read(KEPT);
       if (kept !== null) {
         let found: { settings?: unknown; exciter?: unknown } = {};
@@ -65,7 +66,7 @@ export function createCommands(store: AppStore, ports: Ports) {
           // A damaged note of settings is no reason to stop: defaults serve.
         }
         set({
-          settings: merged(DEFAULT_SETTINGS, found.settings),
+          settings: merged(get().settings, found.settings),
           exciter: merged(DEFAULT_EXCITER, found.exciter),
         });
       }

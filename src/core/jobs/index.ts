@@ -2,6 +2,7 @@
  * Jobs: what a mechanic does to a machine, as data, and the sheet made of it.
  *
  * - `parseJob(file, machine)`, `parseJobs(files, machine)`: a job file (schema: `jobFileSchema`) -> `Job` or all faults.
+ *   `withTexts(jobs, files)`: the jobs with their words in further languages.
  * - `planJob(machine, graph, job)`: the joined least teardown (`Plan`), null where nothing is taken apart. Baked jobs
  *   carry it, so the app needs no graph. `machineFor(machine, job)`: the machine with the job's options (pads on).
  * - `buildJobSheet({ machine, solids, masses, job, plan, study, values })` -> `JobSheet`: steps in order (prepare, apart,
@@ -17,6 +18,7 @@ export * from './schema';
 export * from './number-specs';
 export * from './sheet-types';
 export * from './parse';
+export { withTexts } from './texts';
 export * from './plan';
 export * from './options';
 export { buildJobSheet, type JobSheetInput } from './build';

@@ -19,22 +19,21 @@ export function readModelFolder(folder: string): readonly SourceFile[] {
     .map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }));
 }
 
-/** The job files of a machine, `jobs/<id>.yaml` in its folder; an empty list where there are none. */
-export function readJobFiles(folder: string): readonly SourceFile[] {
-  const place = join(folder, 'jobs');
+/** The YAML files of a folder within a machine's, named by their path in it; an empty list where there is none. */
+function yamlFiles(folder: string, within: string): readonly SourceFile[] {
+  const place = join(folder, within);
   if (!existsSync(place)) return [];
   return readdirSync(place)
     .filter((name) => name.endsWith('.yaml'))
     .sort()
-    .map((name) => ({ name: `jobs/${name}`, text: readFileSync(join(place, name), 'utf8') }));
+    .map((name) => ({ name: `${within}/${name}`, text: readFileSync(join(place, name), 'utf8') }));
 }
 
-/** The fault files of a machine, `faults/<topic>.yaml` in its folder; an empty list where there are none. */
-export function readFaultFolder(folder: string): readonly SourceFile[] {
-  const place = join(folder, 'faults');
-  if (!existsSync(place)) return [];
-  return readdirSync(place)
-    .filter((name) => name.endsWith('.yaml'))
-    .sort()
-    .map((name) => ({ name: `faults/${name}`, text: readFileSync(join(place, name), 'utf8') }));
-}
+/** The job files of a machine, `jobs/<id>.yaml` in its folder. */
+export const readJobFiles = (folder: string): readonly SourceFile[] => yamlFiles(folder, 'jobs');
+
+/** The words of its jobs in further languages, `jobs/texts/<language>.yaml`. */
+export const readJobTexts = (folder: string): readonly SourceFile[] => yamlFiles(folder, 'jobs/texts');
+
+/** The fault files of a machine, `faults/<topic>.yaml` in its folder. */
+export const readFaultFolder = (folder: string): readonly SourceFile[] => yamlFiles(folder, 'faults');

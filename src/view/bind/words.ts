@@ -33,6 +33,15 @@ export async function loadLanguage(language: string): Promise<void> {
   await i18next.changeLanguage(language);
 }
 
+/** The first of a browser's languages that is on offer; English where none is. */
+export function languageFor(preferred: readonly string[]): string {
+  for (const tag of preferred) {
+    const language = tag.split('-')[0]!.toLowerCase();
+    if (Object.hasOwn(LANGUAGES, language)) return language;
+  }
+  return 'en';
+}
+
 export type Params = Readonly<Record<string, MessageParam>>;
 
 /** What components use to speak: words, numbers with units, and core's messages. */

@@ -205,6 +205,8 @@ const jobSheet = {
   'fault.job.fluid': 'a fluid of this machine',
   'fault.job.no-drive': 'a machine whose travel drive is known',
   'fault.job.order': 'an order in which it comes apart',
+  'fault.job.translation': 'each text of the jobs with its words in {{language}}',
+  'fault.job.said': 'an English text that a job says, word for word',
   'fault.job.anchor': 'a step whose units the plan takes off',
   'fault.job.clear': 'a way on which nothing touches',
   'fault.job.other-machine': 'this machine',
