@@ -1,7 +1,7 @@
 import { Ray, Vector3 } from 'three';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { MachineDocument } from '../../src/core/document';
-import { meshIntegrals } from '../../src/core/geometry';
+import { HATCH_STYLES, meshIntegrals, piecesOf, staysWhole } from '../../src/core/geometry';
 import { INITIAL_STATE } from '../../src/store';
 import { leftOf, shownReach, sphereOf } from '../../src/view/scene/machine/bounds';
 import { largestFirst, runAlong } from '../../src/view/scene/machine/edge-chains';
@@ -10,10 +10,9 @@ import { GHOST, HIDDEN, partTable, SOLID } from '../../src/view/scene/machine/pa
 import { writePoses } from '../../src/view/scene/machine/poses';
 import { extruded } from '../../src/view/scene/machine/shot-body';
 import { partShows, writeShown } from '../../src/view/scene/machine/visibility';
-import { piecesOf, staysWhole } from '../../src/view/scene/machine/whole';
 import { pick } from '../../src/view/scene/pick/pick';
 import { capGeometry, cuttable, LOOSE, SOLID_INK } from '../../src/view/scene/section/cap-geometry';
-import { HATCH_STYLES, hatchStyles } from '../../src/view/scene/section/hatch-styles';
+import { hatchStyles } from '../../src/view/scene/section/hatch-styles';
 import { sampleDocument } from './sample-document';
 
 let document: MachineDocument;

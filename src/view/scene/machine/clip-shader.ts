@@ -1,6 +1,6 @@
 /** The cutting plane in shaders: what lies on its far side is dropped, pieces that stay whole are kept. */
 import { Vector4 } from 'three';
-import { ALONG_AXIS } from './whole';
+import { ALONG_AXIS } from '../../../core/geometry';
 
 /** xyz: unit normal in the machine's axes, w: its distance from the origin. One object, shared by all materials. */
 export const cutPlane = { value: new Vector4(0, 0, 0, 1) };

@@ -1,9 +1,8 @@
 /** Bodies of a kind merged into one buffer geometry: each vertex carries its surface, so one material serves all. */
 import { BufferAttribute, BufferGeometry, Color, Float32BufferAttribute } from 'three';
 import type { DrawnBody } from '../../../core/document';
+import { piecesOf, SURFACES } from '../../../core/geometry';
 import { largestFirst } from './edge-chains';
-import { SURFACES } from './finishes';
-import { piecesOf } from './whole';
 
 /** For each point of `points` the box of the piece that it belongs to; null when the body is cut like others. */
 type WholeOf = ((x: number, y: number, z: number) => readonly number[]) | null;

@@ -1,7 +1,7 @@
 /** What a ray meets: parts by their boxes, then triangles in the part's own frame. Pure numbers, testable without WebGL. */
 import { Matrix4, type Ray, Vector3 } from 'three';
 import { GHOST, HIDDEN, type PartTable } from '../machine/part-table';
-import { type Pieces, piecesOf, staysWhole } from '../machine/whole';
+import { type Pieces, piecesOf, staysWhole } from '../../../core/geometry';
 import type { DrawnBody } from '../../../core/document';
 
 export interface Hit {

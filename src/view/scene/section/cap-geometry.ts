@@ -5,23 +5,24 @@
 import { ShapeUtils, Vector2 } from 'three';
 import {
   loopArea,
+  onlyPiece,
+  type Piece,
+  piecesOf,
   type Plane,
   planeBasis,
   type PlaneBasis,
   type SectionRegion,
   sliceSolid,
+  SOLID_BELOW_M,
   type SolidMesh,
+  staysWhole,
+  SURFACES,
 } from '../../../core/geometry';
 import { HIDDEN, type PartTable } from '../machine/part-table';
-import { type Piece, piecesOf, staysWhole } from '../machine/whole';
-import { SURFACES } from '../machine/finishes';
 
 /** Hatch styles beside those of hatch-styles.ts: solid ink, and balls side by side. */
 export const SOLID_INK = 255;
 export const LOOSE = 254;
-
-/** Faces thinner than this are drawn solid, as sheet and shims are on a drawing (twice area over outline, metres). */
-const SOLID_BELOW_M = 0.0035;
 
 export interface CapData {
   readonly position: Float32Array;
@@ -64,26 +65,6 @@ const rgb = (hex: string): readonly [number, number, number] => [
   parseInt(hex.slice(3, 5), 16),
   parseInt(hex.slice(5, 7), 16),
 ];
-
-function onlyPiece(solid: SolidMesh, ofVertex: Uint16Array, n: number): SolidMesh {
-  const indices: number[] = [];
-  for (let t = 0; t < solid.indices.length; t += 3)
-    if (ofVertex[solid.indices[t]!] === n)
-      indices.push(solid.indices[t]!, solid.indices[t + 1]!, solid.indices[t + 2]!);
-  // Slicing looks at all vertices, so the piece takes only its own along.
-  const renumber = new Map<number, number>();
-  const positions: number[] = [];
-  const own = indices.map((v) => {
-    let r = renumber.get(v);
-    if (r === undefined) {
-      r = renumber.size;
-      renumber.set(v, r);
-      positions.push(solid.positions[3 * v]!, solid.positions[3 * v + 1]!, solid.positions[3 * v + 2]!);
-    }
-    return r;
-  });
-  return { positions: Float32Array.from(positions), indices: Uint32Array.from(own) };
-}
 
 /** Plane: unit normal in the machine's axes and its distance from the origin. */
 export function capGeometry(

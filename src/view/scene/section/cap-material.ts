@@ -1,7 +1,7 @@
 /** Cut faces as a drawing shows them: pale metal, hatched in ink at an even density on the screen. */
 import { DoubleSide, ShaderMaterial, Vector3 } from 'three';
 import { inkUniforms } from '../machine/surface-material';
-import { HATCH_STYLES } from './hatch-styles';
+import { HATCH_STYLES } from '../../../core/geometry';
 
 const VERTEX = /* glsl */ `
 attribute float part;

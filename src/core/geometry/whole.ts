@@ -2,7 +2,7 @@
  * Bodies that a section leaves whole (shafts, bolts, balls, rollers) are judged piece by piece: a cage full of rollers is
  * one body, but only those rollers that the plane strikes stay whole. A piece is a connected part of the mesh.
  */
-import type { SolidMesh } from '../../../core/geometry';
+import type { SolidMesh } from './types';
 
 export interface Piece {
   /** Box around the piece in the kind's frame. */
@@ -72,10 +72,31 @@ export const reachAlong = (half: Piece['half'], nx: number, ny: number, nz: numb
 
 /**
  * Whether a plane leaves the piece whole. Normal (unit) and distance of the plane from the kind's origin, kind's frame.
- * The shader in clip-shader.ts decides the same way.
+ * The stage's shader decides the same way.
  */
 export function staysWhole(piece: Piece, nx: number, ny: number, nz: number, distance: number): boolean {
   if (Math.abs(nx) > ALONG_AXIS) return false;
   const centre = nx * piece.centre[0] + ny * piece.centre[1] + nz * piece.centre[2] - distance;
   return Math.abs(centre) < reachAlong(piece.half, nx, ny, nz) * 0.98;
+}
+
+/** One piece of a mesh by itself. */
+export function onlyPiece(solid: SolidMesh, ofVertex: Uint16Array, n: number): SolidMesh {
+  const indices: number[] = [];
+  for (let t = 0; t < solid.indices.length; t += 3)
+    if (ofVertex[solid.indices[t]!] === n)
+      indices.push(solid.indices[t]!, solid.indices[t + 1]!, solid.indices[t + 2]!);
+  // Slicing looks at all vertices, so the piece takes only its own along.
+  const renumber = new Map<number, number>();
+  const positions: number[] = [];
+  const own = indices.map((v) => {
+    let r = renumber.get(v);
+    if (r === undefined) {
+      r = renumber.size;
+      renumber.set(v, r);
+      positions.push(solid.positions[3 * v]!, solid.positions[3 * v + 1]!, solid.positions[3 * v + 2]!);
+    }
+    return r;
+  });
+  return { positions: Float32Array.from(positions), indices: Uint32Array.from(own) };
 }

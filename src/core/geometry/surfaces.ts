@@ -1,5 +1,5 @@
 /** How each finish of the machine file looks: linear colour, roughness, metalness, turning marks, grain. */
-import type { Finish } from '../../../core/machine';
+import type { Finish } from '../machine';
 
 export interface Surface {
   /** sRGB as people write it. */

@@ -1,0 +1,3 @@
+export * from './sheet';
+export * from './sheet-svg';
+export * from './gltf';
