@@ -256,7 +256,7 @@ function partsList({ items }: SheetDrawing, words: SheetWords, left: number, blo
   const room = blockTop - FRAME.y - 12;
   const row = Math.min(ROW_MM, room / (items.length + 1));
   const size = Math.min(3.2, row * 0.62);
-  const columns = { item: left + 6, name: left + 12, count: left + 76, mass: right - 3 };
+  const columns = { item: left + 6, name: left + 12, count: left + 77, mass: right - 3 };
   let y = FRAME.y + 7;
   const out = [
     `<g id="parts-list">`,
@@ -268,8 +268,8 @@ function partsList({ items }: SheetDrawing, words: SheetWords, left: number, blo
   const head = ' font-weight="600"';
   out.push(
     fitted(words.head.item, left + 1.5, base(y), 10, 2.4, head),
-    fitted(words.head.name, columns.name, base(y), 54, 2.4, head),
-    fitted(words.head.count, columns.count, base(y), 14, 2.4, `${head} text-anchor="end"`),
+    fitted(words.head.name, columns.name, base(y), 50, 2.4, head),
+    fitted(words.head.count, columns.count, base(y), 11, 2.4, `${head} text-anchor="end"`),
     fitted(words.head.mass, columns.mass, base(y), 20, 2.4, `${head} text-anchor="end"`),
   );
   const listTop = y;
@@ -279,7 +279,7 @@ function partsList({ items }: SheetDrawing, words: SheetWords, left: number, blo
     out.push(
       `<g class="item" data-item="${item}">`,
       `<text x="${columns.item}" y="${mm(base(y))}" font-size="${mm(size)}" text-anchor="middle">${item}</text>`,
-      fitted(words.nameOf(kind), columns.name, base(y), 58, size),
+      fitted(words.nameOf(kind), columns.name, base(y), 52, size),
       `<text x="${columns.count}" y="${mm(base(y))}" font-size="${mm(size)}" text-anchor="end">${count}</text>`,
       fitted(words.massOf(kind), columns.mass, base(y), 20, size, ' text-anchor="end"'),
       `</g>`,
@@ -287,7 +287,7 @@ function partsList({ items }: SheetDrawing, words: SheetWords, left: number, blo
     y += row;
     rules.push(`M${left} ${mm(y)}H${right}`);
   }
-  for (const x of [left + 11, left + 71, left + 78]) rules.push(`M${x} ${mm(listTop)}V${mm(y)}`);
+  for (const x of [left + 11, left + 65, left + 79]) rules.push(`M${x} ${mm(listTop)}V${mm(y)}`);
   out.push(`<path d="${rules.join('')}" fill="none" stroke="#000" stroke-width="0.18"/>`, `</g>`);
   return out;
 }

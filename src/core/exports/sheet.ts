@@ -8,13 +8,15 @@ import {
   type EyePlace,
   HATCH_STYLES,
   hatchOfKinds,
+  inCamera,
   layoutBalloons,
+  NEAR_M,
   type PlacedPart,
   type StageDrawing,
   stageDrawing,
 } from '../geometry';
 import type { MachineDocument } from '../document';
-import { rotate, type Vec3 } from '../kernel';
+import { dot, rotate, scale, sub, type Vec3 } from '../kernel';
 
 /** A part as it stands on the stage. */
 export interface ShownPart {
@@ -81,6 +83,8 @@ export const BALLOON_MM = 4.6;
 const PX_PER_MM = 7;
 /** Margin of the drawing inside its area, besides the columns of balloons. */
 const MARGIN_MM = 4;
+/** Room for a column of balloons and its leaders. */
+const SIDE_MM = 26;
 const HATCH_MM = 2.4;
 const MOST_ITEMS = 30;
 /** A part that shows less than a dot of a leader has no balloon, pixels. */
@@ -88,7 +92,7 @@ const LEAST_ROOM_PX = 3;
 const BAR_MM = 42;
 
 export function* drawSheet(request: SheetRequest): Generator<number, SheetDrawing> {
-  const { document, eye, aspect, cut } = request;
+  const { document, eye, cut } = request;
   const { machine, masses } = document;
   const kindOf = new Map(machine.parts.map((part) => [part.id, part.kind]));
   const styles = hatches(document);
@@ -104,16 +108,19 @@ export function* drawSheet(request: SheetRequest): Generator<number, SheetDrawin
   });
   const area: Box = { x: FRAME.x, y: FRAME.y, width: FRAME.width - COLUMN_MM, height: FRAME.height };
   const side = request.balloons ? 2 * BALLOON_MM + 8 : MARGIN_MM;
-  // the stage's view held inside the area
-  const high = Math.min(area.height - 2 * MARGIN_MM, (area.width - 2 * side) / aspect);
   const width = Math.round(area.width * PX_PER_MM);
   const height = Math.round(area.height * PX_PER_MM);
-  const focal_px = (high * PX_PER_MM) / 2 / Math.tan((eye.fov_deg * Math.PI) / 360);
+  const { x0, y0, focal_px } = place(request, {
+    width,
+    height,
+    side: (request.balloons ? SIDE_MM : MARGIN_MM) * PX_PER_MM,
+    end: MARGIN_MM * PX_PER_MM,
+  });
   const solid = parts.filter((part) => !part.ghost);
   const drawing = yield* stageDrawing({
     parts,
     eye,
-    sheet: { width, height, x0: width / 2, y0: height / 2, focal_px },
+    sheet: { width, height, x0, y0, focal_px },
     cut,
     axes: axisOf(document, request.parts),
     hatch_px: HATCH_MM * PX_PER_MM,
@@ -160,6 +167,56 @@ export function* drawSheet(request: SheetRequest): Generator<number, SheetDrawin
   };
 }
 
+/**
+ * Where the view's axis meets the sheet, and how large it is drawn: as on the stage; where all that is shown lies inside
+ * the stage's view it fills the sheet (a crop, which changes nothing of the perspective).
+ */
+function place(
+  { document: { machine, masses }, parts, eye, aspect, cut }: SheetRequest,
+  room: { readonly width: number; readonly height: number; readonly side: number; readonly end: number },
+): { x0: number; y0: number; focal_px: number } {
+  const tall = Math.tan((eye.fov_deg * Math.PI) / 360);
+  const wide = tall * aspect;
+  const freeWidth = room.width - 2 * room.side;
+  const freeHeight = room.height - 2 * room.end;
+  const asOnStage = {
+    x0: room.width / 2,
+    y0: room.height / 2,
+    focal_px: Math.min(freeHeight / (2 * tall), freeWidth / (2 * wide)),
+  };
+  const kindOf = new Map(machine.parts.map((part) => [part.id, part.kind]));
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { id, matrix: m } of parts) {
+    const box = masses[kindOf.get(id) ?? ''];
+    if (box === undefined || Math.hypot(m[0]!, m[1]!, m[2]!) < 1e-6) continue;
+    for (let k = 0; k < 8; k++) {
+      const own = [box.min_m, box.max_m] as const;
+      const [a, b, c] = [own[k & 1]![0], own[(k >> 1) & 1]![1], own[k >> 2]![2]];
+      let p: Vec3 = [
+        m[0]! * a + m[4]! * b + m[8]! * c + m[12]!,
+        m[1]! * a + m[5]! * b + m[9]! * c + m[13]!,
+        m[2]! * a + m[6]! * b + m[10]! * c + m[14]!,
+      ];
+      // what is cut away takes no room
+      const beyond = cut === null ? 0 : Math.max(0, dot(cut.normal, p) - cut.distance_m);
+      if (beyond > 0) p = sub(p, scale(cut!.normal, beyond));
+      const [x, y, z] = inCamera(eye, p);
+      if (z < NEAR_M || Math.abs(x / z) > wide || Math.abs(y / z) > tall) return asOnStage;
+      left = Math.min(left, x / z);
+      right = Math.max(right, x / z);
+      low = Math.min(low, y / z);
+      high = Math.max(high, y / z);
+    }
+  }
+  if (left >= right || low >= high) return asOnStage;
+  const focal_px = Math.min(freeWidth / (right - left), freeHeight / (high - low));
+  return {
+    x0: room.width / 2 - (focal_px * (left + right)) / 2,
+    y0: room.height / 2 + (focal_px * (low + high)) / 2,
+    focal_px,
+  };
+}
+
 /** One part a kind: those wanted, then the kinds that are seen most; fasteners come last. Numbers of parts. */
 function chooseBalloons(
   { document: { machine }, wanted }: SheetRequest,
@@ -188,13 +245,13 @@ function chooseBalloons(
   return [...seen, ...rest.map(([, k]) => k)].slice(0, MOST_ITEMS);
 }
 
-/** A round length (1, 2 or 5 times a power of ten of the unit) that fits the bar; `scale`: mm of the sheet a metre. */
-function scaleBar(scale: number, unit_m: number): SheetDrawing['bar'] {
-  const most = BAR_MM / scale / unit_m;
+/** A round length (1, 2 or 5 times a power of ten of the unit) that fits the bar; `mm_per_m`: millimetres of the sheet a metre. */
+function scaleBar(mm_per_m: number, unit_m: number): SheetDrawing['bar'] {
+  const most = BAR_MM / mm_per_m / unit_m;
   const power = 10 ** Math.floor(Math.log10(most));
   const step = [5, 2, 1].find((n) => n * power <= most) ?? 1;
   const length_m = step * power * unit_m;
-  return { length_m, length_mm: length_m * scale };
+  return { length_m, length_mm: length_m * mm_per_m };
 }
 
 /** The drum's axis, a little longer than what is shown along it. */

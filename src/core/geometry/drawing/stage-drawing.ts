@@ -73,7 +73,7 @@ const BIAS_M = 0.0008;
 const HALF_PX = 0.6;
 
 /** What turning, filling, cutting and line work take of the time, as measured. */
-const SHARE = { fill: 0.3, cut: 0.4, lines: 0.95 };
+const SHARE = { fill: 0.3, cut: 0.4, lines: 0.75 };
 
 export function* stageDrawing(input: StageDrawingInput): Generator<number, StageDrawing> {
   const { parts, eye, sheet, cut } = input;
@@ -131,7 +131,10 @@ export function* stageDrawing(input: StageDrawingInput): Generator<number, Stage
   const axes = input.axes.flatMap(([from, to]) =>
     segmentRuns([...inCamera(eye, from), ...inCamera(eye, to)], null, map, pen),
   );
-  return { width, height, parts: lines, axes, spots: deepestSpots(map, parts.length), owner: map.owner };
+  const spots = deepestSpots(map, parts.length);
+  let found = spots.next();
+  for (; found.done !== true; found = spots.next()) yield SHARE.lines + (1 - SHARE.lines) * found.value;
+  return { width, height, parts: lines, axes, spots: found.value, owner: map.owner };
 }
 
 const newMap = (width: number, height: number): DepthMap => ({
