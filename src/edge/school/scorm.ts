@@ -55,6 +55,9 @@ const CALLS = {
 /** What systems without questions' records answer: they need not have them in 1.2. */
 const NOT_THERE = new Set(['401', '402']);
 
+/** The value is not of the element's form, or out of its range. */
+const NEVER = new Set(['405', '406', '407']);
+
 interface Surroundings {
   readonly language: string;
   readonly hear: HearTrouble;
@@ -109,9 +112,11 @@ export function scormLink(
         standard === 'scorm12' ? answer12(answer, count, zone_min) : answer2004(answer, count, language);
       const refused = setAll(settings);
       if (refused !== null) {
-        if (NOT_THERE.has(lastError())) noAnswers = true;
+        const code = lastError();
+        if (NOT_THERE.has(code)) noAnswers = true;
         else trouble('lost', refused);
-        return;
+        // What the system will never take must not hold up what comes after it.
+        if (!NEVER.has(code)) return;
       }
       waiting.shift();
       count++;

@@ -48,7 +48,7 @@ export function schoolAnswer(
   return {
     id: item.id,
     description: words.replace(/\s+/g, ' ').trim(),
-    response: given.answer === null ? null : responseOf(item, given.answer),
+    response: given.answer === null || saysNothing(given.answer) ? null : responseOf(item, given.answer),
     right: rightOnes(item, isRight ? given.answer : null),
     isRight,
     weighting: 1,
@@ -56,6 +56,10 @@ export function schoolAnswer(
     ...sides(item),
   };
 }
+
+/** Systems take no empty text for an answer. */
+const saysNothing = (answer: Answer): boolean =>
+  (answer.type === 'choice' || answer.type === 'order') && answer.ids.length === 0;
 
 function responseOf(item: Item, answer: Answer): Response {
   switch (answer.type) {

@@ -64,9 +64,22 @@ export function launchPage(index: string, settings: PackageSettings, words: Pack
     .replace(/<title>[^<]*<\/title>/, () => `<title>${escaped(words.title)}</title>`)
     .replace('</title>', () => `</title>\n    ${meta}`)
     .replace('<div id="root"></div>', () => `<div id="root"><p>${escaped(words.waiting)}</p></div>`);
-  return settings.standard === 'cmi5'
-    ? page.replace(/connect-src [^;"]*/, "connect-src 'self' data: blob: https: http:")
-    : page.replace(/connect-src [^;"]*/, "connect-src 'self' data: blob:");
+  const reach = settings.standard === 'cmi5' ? ' https: http:' : '';
+  return withReach(page, `connect-src 'self' data: blob:${reach}`);
+}
+
+/** The page's policy with another say on whom it may speak to. */
+function withReach(page: string, reach: string): string {
+  return page.replace(
+    /(<meta http-equiv="Content-Security-Policy" content=")([^"]*)"/,
+    (_, head: string, content: string) => {
+      const rules = content
+        .replaceAll('&#39;', "'")
+        .split(';')
+        .map((rule) => (rule.trim().startsWith('connect-src') ? reach : rule.trim()));
+      return `${head}${rules.join('; ')}"`;
+    },
+  );
 }
 
 /** Files of a package besides those copied from the app, path -> text. */
