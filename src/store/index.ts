@@ -18,5 +18,7 @@ export * from './quiz';
 export * from './practice';
 export * from './jobs';
 export * from './class';
+export * from './exports';
 export * from './records';
+export * from './shown';
 export * from './school';

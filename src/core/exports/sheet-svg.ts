@@ -1,6 +1,6 @@
 /**
- * The sheet as one SVG text that needs nothing else. Lines after ISO 128: outlines wide (0.5 mm), edges within, hatching
- * and leaders narrow (0.25 mm), adjacent parts long dash and two dots, centre lines long dash and dot. Title block after
+ * The sheet as one SVG text that needs nothing else. Lines after ISO 128: outlines wide (0.35 mm), edges within and
+ * leaders narrow (0.18 mm), hatching finer still, adjacent parts long dash and two dots, centre lines long dash and dot. Title block after
  * ISO 7200, parts list over it after ISO 7573, balloons after ISO 6433. All words come from the caller.
  */
 import type { Lines } from '../geometry';
@@ -22,8 +22,8 @@ export interface SheetWords {
   readonly notes: readonly string[];
 }
 
-const WIDE = 0.5;
-const NARROW = 0.25;
+const WIDE = 0.35;
+const NARROW = 0.18;
 const FONT = 'Overpass, Arial, Helvetica, sans-serif';
 const ROW_MM = 5.4;
 
@@ -94,7 +94,7 @@ function drawingGroup({ drawing, area, px_mm }: SheetDrawing): string {
     });
     if (paths.length > 0) out.push(`<g id="${id}" ${style}>`, ...paths, `</g>`);
   };
-  layer('hatching', `stroke-width="0.18"`, (p) => p.hatch);
+  layer('hatching', `stroke-width="0.13"`, (p) => p.hatch);
   layer('edges', `stroke-width="${NARROW}"`, (p) => (p.ghost ? [] : p.edges));
   layer(
     'adjacent',

@@ -61,12 +61,10 @@ export function StageBalloons({ link, palette }: Props) {
       });
       const selected = store.getState().selectedPart;
       const kindOf = new Map(parts.map((p) => [p.id, p.kind]));
-      drawing.draw(
-        balloons,
-        (id) => kinds[kindOf.get(id) ?? '']?.item ?? 0,
-        (id) => id === selected,
-        look,
-      );
+      const itemOf = (id: string): number => kinds[kindOf.get(id) ?? '']?.item ?? 0;
+      link.balloons = balloons.map((b) => ({ ...b, item: itemOf(b.id) }));
+      link.balloonRadius = look.radius;
+      drawing.draw(balloons, itemOf, (id) => id === selected, look);
     };
     const lookNow = () => ({
       ink: palette.ink,
@@ -110,6 +108,7 @@ export function StageBalloons({ link, palette }: Props) {
     return () => {
       clearTimeout(timer);
       link.onFrame = null;
+      link.balloons = [];
       node.replaceChildren();
     };
   }, [link, palette, on, store, commands]);

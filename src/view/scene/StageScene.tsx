@@ -4,7 +4,7 @@ import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useMemo, useRef } from 'react';
 import { Color, type PerspectiveCamera } from 'three';
 import type { MachineDocument } from '../../core/document';
-import { onFrameRequest } from '../../store';
+import { offerStagePicture, onFrameRequest } from '../../store';
 import { useApp, useAppStore, useCommands } from '../bind';
 import { type Controls } from './camera/camera-rig';
 import { inkUniforms } from './machine/surface-material';
@@ -12,6 +12,7 @@ import { screenSize } from './machine/edge-material';
 import { STAGE_PALETTES } from './palette';
 import { ShotStage } from './shot/ShotStage';
 import { stageDirector } from './stage-director';
+import { stagePictureOf } from './stage-offer';
 import type { StageLink } from './stage-link';
 import type { TierLook } from './tier';
 
@@ -68,6 +69,11 @@ export function StageScene({ document, look, reduced, link, onFrameTime }: Props
     link.invalidate = invalidate;
     return onFrameRequest(invalidate);
   }, [link, invalidate]);
+
+  useEffect(
+    () => offerStagePicture(stagePictureOf({ gl, scene, camera, link, palette })),
+    [gl, scene, camera, link, palette],
+  );
 
   useEffect(() => {
     const canvas = gl.domElement;

@@ -2,6 +2,7 @@
 import type { PerspectiveCamera, Vector3 } from 'three';
 import type { CameraRig } from './camera/camera-rig';
 import type { PartTable } from './machine/part-table';
+import type { StageMoment } from '../../store';
 import type { PickCut } from './pick/pick';
 import type { StageStats } from './stats';
 
@@ -12,6 +13,9 @@ export interface StageLink {
   target: Vector3 | null;
   table: PartTable | null;
   cut: PickCut | null;
+  /** Balloons as they were last drawn, and the radius of one. */
+  balloons: StageMoment['balloons'];
+  balloonRadius: number;
   /** Size of the stage in CSS pixels. */
   width: number;
   height: number;
@@ -30,6 +34,8 @@ export const newLink = (stats: StageStats): StageLink => ({
   target: null,
   table: null,
   cut: null,
+  balloons: [],
+  balloonRadius: 0,
   width: 1,
   height: 1,
   stats,

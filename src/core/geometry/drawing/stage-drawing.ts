@@ -71,6 +71,7 @@ export interface StageDrawing {
 /** Depth by which a line may lie behind what covers it and still be seen, besides that of half a pixel, metres. */
 const BIAS_M = 0.0008;
 const HALF_PX = 0.6;
+const CRUMB_PX = 3;
 
 /** What turning, filling, cutting and line work take of the time, as measured. */
 const SHARE = { fill: 0.3, cut: 0.4, lines: 0.75 };
@@ -214,6 +215,8 @@ function bodyRuns(
 ): number[][] {
   const { positions }: SolidMesh = body.solid;
   const { ends, normals, crease } = meshEdges(body.solid);
+  // a hose is round however few its facets
+  const round = body.finish === 'hose';
   const out: number[][] = [];
   for (let e = 0; e < crease.length; e++) {
     const n = 6 * e;
@@ -223,7 +226,7 @@ function bodyRuns(
     const f = normals[n]! * x + normals[n + 1]! * y + normals[n + 2]! * z;
     const g = normals[n + 3]! * x + normals[n + 4]! * y + normals[n + 5]! * z;
     const outline = f > 1e-6 !== g > 1e-6;
-    if (!outline && (crease[e] === 0 || f <= 1e-6)) continue;
+    if (!outline && (round || crease[e] === 0 || f <= 1e-6)) continue;
     const line = [camera[a]!, camera[a + 1]!, camera[a + 2]!, camera[b]!, camera[b + 1]!, camera[b + 2]!];
     out.push(...segmentRuns(line, isCut(cuts, a / 3) ? space : null, map, pen));
   }
@@ -234,15 +237,17 @@ function bodyRuns(
 function segmentRuns(line: number[], space: HalfSpace | null, map: DepthMap, pen: Pen): number[][] {
   if (!clipSegment(line, IN_FRONT) || (space !== null && !clipSegment(line, space))) return [];
   const [ax, ay, az, bx, by, bz] = line as [number, number, number, number, number, number];
-  return visibleRuns(
-    pen.x(ax, az),
-    pen.y(ay, az),
-    pen.lineDepth(az),
-    pen.x(bx, bz),
-    pen.y(by, bz),
-    pen.lineDepth(bz),
-    map,
-  );
+  const x0 = pen.x(ax, az);
+  const y0 = pen.y(ay, az);
+  const x1 = pen.x(bx, bz);
+  const y1 = pen.y(by, bz);
+  const runs = visibleRuns(x0, y0, pen.lineDepth(az), x1, y1, pen.lineDepth(bz), map);
+  // Crumbs of a line that is hidden for most of its way come from the grain of the map.
+  const whole = Math.hypot(x1 - x0, y1 - y0);
+  return runs.filter((run) => {
+    const length = Math.hypot(run[2]! - run[0]!, run[3]! - run[1]!);
+    return length > CRUMB_PX || length > whole / 2;
+  });
 }
 
 /** Whether beside most of a line something else than its part is seen. */

@@ -1,23 +1,14 @@
-/** What shows: hidden, isolated, ghosted, context and options, read from the store's state. */
+/** What shows, as the part table has it. */
 import type { Part } from '../../../core/machine';
-import type { AppState } from '../../../store';
+import { type PartLook, partLook, type ShownBy } from '../../../store';
 import { GHOST, HIDDEN, type PartTable, SOLID } from './part-table';
 
-type Shown = Pick<AppState, 'hiddenParts' | 'ghostedParts' | 'isolatedParts' | 'showContext' | 'optionsOn'>;
+const NUMBER: Readonly<Record<PartLook, number>> = { hidden: HIDDEN, solid: SOLID, ghost: GHOST };
 
-/** Context parts stay ghosts: they are there to show where the drum belongs. */
-export function partShows(part: Part, state: Shown): number {
-  if (part.option !== null && state.optionsOn[part.option] !== true) return HIDDEN;
-  if (state.hiddenParts.has(part.id)) return HIDDEN;
-  if (state.isolatedParts !== null) {
-    if (!state.isolatedParts.has(part.id)) return HIDDEN;
-  } else if (part.context && !state.showContext) return HIDDEN;
-  if (state.ghostedParts.has(part.id)) return GHOST;
-  return part.context && state.isolatedParts === null ? GHOST : SOLID;
-}
+export const partShows = (part: Part, state: ShownBy): number => NUMBER[partLook(part, state)];
 
 /** Writes `table.shown`; returns whether anything changed. */
-export function writeShown(table: PartTable, state: Shown): boolean {
+export function writeShown(table: PartTable, state: ShownBy): boolean {
   let changed = false;
   table.document.machine.parts.forEach((part, i) => {
     const shows = partShows(part, state);
