@@ -11,4 +11,5 @@ export const LANGUAGES: Readonly<
   Record<string, { readonly name: string; readonly load: () => Promise<Catalogue> }>
 > = {
   en: { name: 'English', load: () => import('./en').then((m) => m.default) },
+  es: { name: 'Español', load: () => import('./es').then((m) => m.default) },
 };

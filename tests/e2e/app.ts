@@ -13,6 +13,14 @@ export interface OpenOptions {
   readonly touch?: boolean;
   /** The strip of first things to do over the stage, as on a first visit. */
   readonly firstSteps?: boolean;
+  /** Run in the page before the app: takes something away that a browser usually has. */
+  readonly without?: () => void;
+  /** Language of the browser, a BCP 47 tag. */
+  readonly locale?: string;
+  /** Pixels of the screen to one of the page: 2 with half the size is a zoom of 200 %. */
+  readonly scale?: number;
+  /** False where there will be no stage to wait for. */
+  readonly stage?: boolean;
 }
 
 let browser: Browser | undefined;
@@ -40,15 +48,22 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
       viewport: { width, height },
       hasTouch: touch,
       reducedMotion: 'reduce',
+      ...(options.locale === undefined ? {} : { locale: options.locale }),
+      ...(options.scale === undefined ? {} : { deviceScaleFactor: options.scale }),
       // Keeping the app offline fetches all of it: tests/e2e/offline does so.
       serviceWorkers: 'block',
     }));
   if (options.firstSteps !== true)
     await context.addInitScript(() => {
       const key = 'drumbench.kept.1';
-      if (localStorage.getItem(key) === null)
-        localStorage.setItem(key, JSON.stringify({ settings: { firstSteps: false }, exciter: {} }));
+      try {
+        if (localStorage.getItem(key) === null)
+          localStorage.setItem(key, JSON.stringify({ settings: { firstSteps: false }, exciter: {} }));
+      } catch {
+        // A browser that keeps nothing keeps no settings either.
+      }
     });
+  if (options.without !== undefined) await context.addInitScript(options.without);
   const page = await context.newPage();
   const troubles: string[] = [];
   const home = new URL(inject('appUrl')).host;
@@ -62,9 +77,10 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
       troubles.push(`request to ${url.host}`);
   });
   await page.goto(`${inject('appUrl')}?tier=${tier}${path}`);
-  await page.waitForFunction(() => (window.__drumbench?.stats?.frames ?? 0) > 0, undefined, {
-    timeout: 60000,
-  });
+  if (options.stage !== false)
+    await page.waitForFunction(() => (window.__drumbench?.stats?.frames ?? 0) > 0, undefined, {
+      timeout: 60000,
+    });
   return {
     page,
     context,

@@ -15,21 +15,27 @@ export function runShot(
 ): ShotJob {
   let cancel = (): void => undefined;
   const result = new Promise<Result<Recording> | null>((resolve) => {
-    const worker = new Worker(new URL('./shot.worker.ts', import.meta.url), { type: 'module' });
+    const broken = (reason: string): Result<never> =>
+      fail([{ path: '(run)', expected: message('fault.worker'), found: reason }]);
+    let worker: Worker;
+    try {
+      worker = new Worker(new URL('./shot.worker.ts', import.meta.url), { type: 'module' });
+    } catch (error) {
+      resolve(broken((error as Error).message));
+      return;
+    }
     const end = (value: Result<Recording> | null): void => {
       worker.terminate();
       resolve(value);
     };
     cancel = () => end(null);
-    const broken = (reason: string): void =>
-      end(fail([{ path: '(run)', expected: message('fault.worker'), found: reason }]));
-    worker.onerror = (event) => broken(event.message);
+    worker.onerror = (event) => end(broken(event.message));
     worker.onmessage = (event: MessageEvent<ShotReply>) => {
       const reply = event.data;
       if (reply.type === 'progress') onProgress(reply.share, reply.left_s);
       else if (reply.type === 'faults') end(fail(reply.faults));
       else if (reply.type === 'recording') end(openRecording(reply.bytes));
-      else broken(reply.reason);
+      else end(broken(reply.reason));
     };
     worker.postMessage({ parameters } satisfies ShotRequest);
   });

@@ -106,6 +106,8 @@ const jobSheet = {
   'job.number.illustrated-torque': 'Training illustration, {{group}}: torque T = K F d at K = {{K}}',
   'job.number.illustrated-preload': 'The same torque may leave a preload between',
 
+  'job.side.left': 'left',
+  'job.side.right': 'right',
   'job.corner.front_left': 'front left',
   'job.corner.front_right': 'front right',
   'job.corner.rear_left': 'rear left',

@@ -31,7 +31,7 @@ const calcMechanics = {
   'calc.nut-factor.answers': '¿Qué factor de tuerca K resulta de la fricción en la rosca y bajo la cabeza?',
   'calc.star-sequence.answers': '¿En qué orden se aprieta un círculo de pernos?',
   'calc.joint-slip.answers': '¿Con qué carga desliza una unión atornillada por fricción?',
-  'calc.rubber-mount.answers': '¿Qué rigidez tiene un montaje de goma adherida a corte y a compresión?',
+  'calc.rubber-mount.answers': '¿Qué rigidez tiene un montaje de caucho adherido a corte y a compresión?',
   'calc.single-dof.answers': '¿Cómo oscila una masa sobre un resorte y un amortiguador, y cuánto transmite?',
   'calc.roller-response.answers':
     '¿Cuánto oscilan tambor y bastidor sobre el suelo, y queda el tambor en él?',

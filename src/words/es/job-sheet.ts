@@ -116,6 +116,8 @@ const jobSheet = {
     'Ilustración de práctica, {{group}}: par de apriete T = K F d con K = {{K}}',
   'job.number.illustrated-preload': 'El mismo par puede dejar una precarga entre',
 
+  'job.side.left': 'izquierdo',
+  'job.side.right': 'derecho',
   'job.corner.front_left': 'delante a la izquierda',
   'job.corner.front_right': 'delante a la derecha',
   'job.corner.rear_left': 'detrás a la izquierda',
@@ -131,8 +133,8 @@ const jobSheet = {
   'job.dimension.inside': 'Diámetro interior',
   'job.dimension.section': 'Sección del anillo',
   'job.dimension.shaft': 'Diámetro del eje',
-  'job.dimension.rubber-diameter': 'Diámetro de la goma',
-  'job.dimension.rubber-length': 'Largo de la goma',
+  'job.dimension.rubber-diameter': 'Diámetro del caucho',
+  'job.dimension.rubber-length': 'Largo del caucho',
   'job.dimension.thread': 'Diámetro de rosca',
   'job.dimension.length': 'Largo',
 

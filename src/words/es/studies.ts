@@ -49,7 +49,7 @@ const studies = {
   'studies.frequency': 'Frecuencia',
   'studies.soil-stiffness': 'Rigidez del suelo',
   'studies.soil-damping': 'Amortiguamiento del suelo',
-  'studies.hardness': 'Dureza de la goma',
+  'studies.hardness': 'Dureza del caucho',
   'studies.shake-stage': 'Hacer vibrar el tambor en la escena',
   'studies.shake-scale':
     'Más lento, y movido {{times}} veces más que en la realidad, tambor y bastidor por igual.',
@@ -138,14 +138,14 @@ const studies = {
   'studies.side-name.isolators': 'Aisladores',
   'studies.side-name.outside': 'Por fuera: no debe vibrar',
   'studies.side-list': 'Las piezas como lista',
-  'studies.hardness-left': 'Goma, lado de traslación',
-  'studies.hardness-right': 'Goma, lado de vibración',
+  'studies.hardness-left': 'Caucho, lado de traslación',
+  'studies.hardness-right': 'Caucho, lado de vibración',
   'studies.isolators-left': 'Aisladores, lado de traslación (izquierda)',
   'studies.isolators-right': 'Aisladores, lado de vibración (derecha)',
   'studies.condition.sound': 'sano',
   'studies.condition.cracked': 'agrietado',
   'studies.condition.missing': 'falta',
-  'studies.crack-share': 'Una grieta le quita de su goma',
+  'studies.crack-share': 'Una grieta le quita de su caucho',
   'studies.hours': 'Horas al día',
   'studies.end-left': 'Lado de traslación',
   'studies.end-right': 'Lado de vibración',
@@ -167,19 +167,19 @@ const studies = {
   'studies.passes-all': 'todo',
   'studies.plot.transmissibility': 'Lo transmitido según la frecuencia',
   'studies.checked.isolation':
-    'Goma: P. B. Lindley, Engineering Design with Natural Rubber (tabla de memoria). Transmisibilidad: T. Bevan, The Theory of Machines, cap. 15. Ponderación: ISO 2631-1, tabla 3 (de memoria). Valores: Directiva 2002/44/EC, art. 3.',
+    'Caucho: P. B. Lindley, Engineering Design with Natural Rubber (tabla de memoria). Transmisibilidad: T. Bevan, The Theory of Machines, cap. 15. Ponderación: ISO 2631-1, tabla 3 (de memoria). Valores: Directiva 2002/44/EC, art. 3.',
   'study.isolation.assume.rubber-table':
     'Rigidez según la dureza por una tabla publicada, lineal entre sus filas.',
   'study.isolation.assume.shear':
-    'Tambor y bastidor se mueven de través a los ejes de los aisladores: goma a corte.',
+    'Tambor y bastidor se mueven de través a los ejes de los aisladores: caucho a corte.',
   'study.isolation.assume.stiffer-in-motion':
-    'En movimiento la goma es más rígida que en reposo por el factor propio de la máquina (lo usual es 1,1 a 1,5).',
+    'En movimiento el caucho es más rígido que en reposo por el factor propio de la máquina (lo usual es 1,1 a 1,5).',
   'study.isolation.assume.each-end': 'Cada extremo lleva por sí solo la mitad de la parte del bastidor.',
   'study.isolation.assume.crack-share': 'Un aislador agrietado pierde rigidez según pierde sección.',
   'study.isolation.assume.drum-linear': 'El tambor vibra sobre relleno suelto, según la respuesta lineal.',
   'study.isolation.limit.no-measurement': 'Un cálculo no es una medición.',
   'study.isolation.limit.hardness-scatter':
-    'Cinco puntos de dureza cambian la rigidez en 20 a 30 %; la goma envejece.',
+    'Cinco puntos de dureza cambian la rigidez en 20 a 30 %; el caucho envejece.',
   'study.isolation.limit.drum-lifts':
     'Donde el tambor se despega, al bastidor le llegan también otras frecuencias.',
   'study.isolation.limit.not-the-seat':
@@ -375,7 +375,7 @@ const studies = {
   'studies.mass-class.medium': 'mediano',
   'studies.mass-class.heavy': 'pesado',
   'studies.mass-class.extra-heavy': 'extrapesado',
-  'studies.pads-on': 'Semicascos con pisones atornillados',
+  'studies.pads-on': 'Segmentos con pisones atornillados',
   'studies.drum-width': 'Ancho del tambor',
   'studies.width-value': '{{width}} ({{inches}} in)',
   'studies.operating-mass': 'Masa en servicio',

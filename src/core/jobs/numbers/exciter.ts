@@ -27,7 +27,7 @@ export function bearingLifeNumbers(context: NumberContext, spec: SpecOf<'bearing
       if (!life.ok || life.value.L10_h === null) continue;
       lives.push(life.value.L10_h);
       if (!sides.includes(side)) continue;
-      const params = { side, direction };
+      const params = { side: message(`job.side.${side}`), direction: message(`exciter.${direction}`) };
       out.push(
         numberOf({
           name: 'bearing-load',
@@ -54,7 +54,7 @@ export function bearingLifeNumbers(context: NumberContext, spec: SpecOf<'bearing
       out.push(
         numberOf({
           name: 'pair-life',
-          params: { direction },
+          params: { direction: message(`exciter.${direction}`) },
           value: pair.value.life_h * 3600,
           quantity: 'time',
           source: 'lundberg-palmgren',
@@ -96,7 +96,7 @@ export function amplitudeNumbers({ study }: NumberContext): SheetNumber[] {
     const { value, simulated, frequency_Hz, surface } = study[direction];
     const amplitude = value?.nominalAmplitude_m ?? null;
     const band = surface === 'settled' ? (simulated?.band.nominalAmplitude_m ?? 0) : 0;
-    const params = { direction };
+    const params = { direction: message(`exciter.${direction}`) };
     return [
       numberOf({
         name: 'expected-amplitude',

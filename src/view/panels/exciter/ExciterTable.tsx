@@ -130,10 +130,10 @@ export function ExciterTable(props: { readonly study: ExciterStudy; readonly dir
         ))}
         <tr>
           <th scope="row">
-            {t('exciter.vpm')} <span className="unit">vpm</span>
+            {t('exciter.vpm')} <span className="unit">{symbol('vibration-rate')}</span>
           </th>
-          <td className={column('high')}>{number(study.high.frequency_Hz * 60, 'count', 4)}</td>
-          <td className={column('low')}>{number(study.low.frequency_Hz * 60, 'count', 4)}</td>
+          <td className={column('high')}>{number(study.high.frequency_Hz, 'vibration-rate', 4)}</td>
+          <td className={column('low')}>{number(study.low.frequency_Hz, 'vibration-rate', 4)}</td>
           <td />
         </tr>
       </tbody>
