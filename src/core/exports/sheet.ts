@@ -107,7 +107,6 @@ export function* drawSheet(request: SheetRequest): Generator<number, SheetDrawin
     };
   });
   const area: Box = { x: FRAME.x, y: FRAME.y, width: FRAME.width - COLUMN_MM, height: FRAME.height };
-  const side = request.balloons ? 2 * BALLOON_MM + 8 : MARGIN_MM;
   const width = Math.round(area.width * PX_PER_MM);
   const height = Math.round(area.height * PX_PER_MM);
   const { x0, y0, focal_px } = place(request, {

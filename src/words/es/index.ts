@@ -3,6 +3,7 @@ import type { Catalogue } from '../catalogue';
 import calc from './calc';
 import calcMechanics from './calc-mechanics';
 import cautions from './cautions';
+import exports from './export';
 import classHost from './class-host';
 import classWords from './class';
 import faults from './faults';
@@ -31,6 +32,7 @@ const spanish: Catalogue = {
   ...parts,
   ...units,
   ...cautions,
+  ...exports,
   ...classHost,
   ...classWords,
   ...why,

@@ -9,10 +9,12 @@ interface Props {
   readonly look?: string;
   /** Folds when this changes: a choice has been made. */
   readonly chosen?: string;
+  /** Called when it opens: what it holds may be fetched then. */
+  readonly onOpen?: () => void;
   readonly children: ReactNode;
 }
 
-export function Menu({ name, side, look = 'button plain tool', chosen, children }: Props) {
+export function Menu({ name, side, look = 'button plain tool', chosen, onOpen, children }: Props) {
   const box = useRef<HTMLDetailsElement>(null);
   useEffect(() => {
     if (box.current !== null) box.current.open = false;
@@ -34,7 +36,13 @@ export function Menu({ name, side, look = 'button plain tool', chosen, children 
     };
   }, []);
   return (
-    <details ref={box} className={`tool-more ${side}`}>
+    <details
+      ref={box}
+      className={`tool-more ${side}`}
+      onToggle={(event) => {
+        if (event.currentTarget.open) onOpen?.();
+      }}
+    >
       <summary className={look}>
         <span>{name}</span>
         <Icon name="down" size={14} />

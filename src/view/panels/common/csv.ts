@@ -11,8 +11,12 @@ export const csvText = (head: readonly string[], rows: readonly (readonly CsvCel
   [head, ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n';
 
 /** Hands a text to the browser as a file to keep. */
-export function saveText(name: string, text: string, type = 'text/csv'): void {
-  const url = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
+export const saveText = (name: string, text: string, type = 'text/csv'): void =>
+  saveFile(name, new Blob([text], { type: `${type};charset=utf-8` }));
+
+/** Hands a file to the browser to keep. */
+export function saveFile(name: string, file: Blob): void {
+  const url = URL.createObjectURL(file);
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

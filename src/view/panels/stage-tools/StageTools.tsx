@@ -4,6 +4,7 @@ import type { CameraView } from '../../../store';
 import type { Layout } from '../common/layout';
 import { Icon } from '../common/icons';
 import { Menu } from '../common/Menu';
+import { ShareTool } from './ShareTool';
 import { SpinReadout } from './SpinReadout';
 import './stage-tools.css';
 
@@ -108,6 +109,7 @@ export function StageTools({ layout }: { readonly layout: Layout }) {
             ))}
           </Menu>
         )}
+        <ShareTool />
       </div>
       {spinning && <SpinReadout />}
     </div>
