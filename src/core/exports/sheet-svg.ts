@@ -56,6 +56,21 @@ export function sheetSvg(sheet: SheetDrawing, words: SheetWords): string {
   return `${out.join('\n')}\n`;
 }
 
+/** The drawing with its balloons alone, for a page: the sheet's area without frame, list and title block. */
+export function drawingSvg(
+  sheet: SheetDrawing,
+  words: Pick<SheetWords, 'title' | 'description' | 'nameOf'>,
+): string {
+  const { x, y, width, height } = sheet.area;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${x} ${y} ${width} ${height}" role="img" aria-label="${escapeXml(words.title)}">`,
+    `<desc>${escapeXml(words.description)}</desc>`,
+    drawingGroup(sheet),
+    balloonGroup(sheet, words),
+    `</svg>`,
+  ].join('\n');
+}
+
 const mm = (value: number): string => String(Math.round(value * 100) / 100);
 
 /** Path of polylines in pixels, points that lie straight on left out. */
@@ -110,7 +125,10 @@ function drawingGroup({ drawing, area, px_mm }: SheetDrawing): string {
   return out.join('\n');
 }
 
-function balloonGroup({ balloons, area, px_mm, items }: SheetDrawing, words: SheetWords): string {
+function balloonGroup(
+  { balloons, area, px_mm, items }: SheetDrawing,
+  words: Pick<SheetWords, 'nameOf'>,
+): string {
   if (balloons.length === 0) return '';
   const kindOf = new Map(items.map(({ item, kind }) => [item, kind]));
   const out = [

@@ -208,7 +208,7 @@ const isCut = (cuts: PlacedBody['cuts'], vertex: number): boolean =>
 
 /** Seen pieces of creases with a face towards the eye, and of edges between a face towards it and one away from it. */
 function bodyRuns(
-  { body, camera, eye_m, cuts }: PlacedBody,
+  { body, camera, eye_m, cuts, part }: PlacedBody,
   space: HalfSpace | null,
   map: DepthMap,
   pen: Pen,
@@ -228,20 +228,26 @@ function bodyRuns(
     const outline = f > 1e-6 !== g > 1e-6;
     if (!outline && (round || crease[e] === 0 || f <= 1e-6)) continue;
     const line = [camera[a]!, camera[a + 1]!, camera[a + 2]!, camera[b]!, camera[b + 1]!, camera[b + 2]!];
-    out.push(...segmentRuns(line, isCut(cuts, a / 3) ? space : null, map, pen));
+    out.push(...segmentRuns(line, isCut(cuts, a / 3) ? space : null, map, pen, part));
   }
   return out;
 }
 
 /** Seen pieces of a straight line of the camera's frame (x y z of both ends). */
-function segmentRuns(line: number[], space: HalfSpace | null, map: DepthMap, pen: Pen): number[][] {
+function segmentRuns(
+  line: number[],
+  space: HalfSpace | null,
+  map: DepthMap,
+  pen: Pen,
+  part = -1,
+): number[][] {
   if (!clipSegment(line, IN_FRONT) || (space !== null && !clipSegment(line, space))) return [];
   const [ax, ay, az, bx, by, bz] = line as [number, number, number, number, number, number];
   const x0 = pen.x(ax, az);
   const y0 = pen.y(ay, az);
   const x1 = pen.x(bx, bz);
   const y1 = pen.y(by, bz);
-  const runs = visibleRuns(x0, y0, pen.lineDepth(az), x1, y1, pen.lineDepth(bz), map);
+  const runs = visibleRuns(x0, y0, pen.lineDepth(az), x1, y1, pen.lineDepth(bz), map, part);
   // Crumbs of a line that is hidden for most of its way come from the grain of the map.
   const whole = Math.hypot(x1 - x0, y1 - y0);
   return runs.filter((run) => {

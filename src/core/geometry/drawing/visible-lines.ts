@@ -6,7 +6,7 @@ const LEAST_PX = 0.7;
 
 /**
  * Pieces of a straight line that nothing nearer covers, x y x y each. Depths as the map has them, with what a line may
- * lie behind what covers it already added.
+ * lie behind what covers it already added. `part`: number of the part whose edge it is, -1: none.
  */
 export function visibleRuns(
   ax: number,
@@ -16,6 +16,7 @@ export function visibleRuns(
   by: number,
   bz: number,
   map: DepthMap,
+  part = -1,
 ): number[][] {
   const { width, height } = map;
   if (Math.max(ax, bx) < 0 || Math.min(ax, bx) > width || Math.max(ay, by) < 0 || Math.min(ay, by) > height)
@@ -33,7 +34,7 @@ export function visibleRuns(
     const share = s / steps;
     const x = ax + (bx - ax) * share;
     const y = ay + (by - ay) * share;
-    const seen = isSeen(x, y, az + (bz - az) * share, map);
+    const seen = isSeen(x, y, az + (bz - az) * share, map, part);
     if (seen && from < 0) from = s;
     if (!seen) {
       end(s - 1);
@@ -44,17 +45,32 @@ export function visibleRuns(
   return out;
 }
 
-/** A point is seen when of the pixels round it one is farther away: edges lie where surfaces end. */
-function isSeen(x: number, y: number, z: number, { width, height, depth }: DepthMap): boolean {
+/**
+ * A point is seen when of the pixels round it one is farther away: edges lie where surfaces end. Where a part is named,
+ * one of them must also show that part: an edge that is seen bounds a face that is seen, and one that runs just behind
+ * another part's outline does not.
+ */
+function isSeen(
+  x: number,
+  y: number,
+  z: number,
+  { width, height, depth, owner }: DepthMap,
+  part: number,
+): boolean {
   const cx = Math.floor(x);
   const cy = Math.floor(y);
   if (cx < 0 || cy < 0 || cx >= width || cy >= height) return false;
+  let free = false;
+  let own = part < 0;
   for (let dy = -1; dy <= 1; dy++)
     for (let dx = -1; dx <= 1; dx++) {
       const px = cx + dx;
       const py = cy + dy;
       if (px < 0 || py < 0 || px >= width || py >= height) continue;
-      if (depth[py * width + px]! <= z) return true;
+      const i = py * width + px;
+      if (depth[i]! <= z) free = true;
+      if (owner[i] === part) own = true;
+      if (free && own) return true;
     }
   return false;
 }

@@ -119,7 +119,7 @@ export default function ShareMenu() {
         <div className="share-progress">
           <progress max={1} value={share} aria-label={t('export.drawing')} />
           <span className="small mono">
-            {t('export.drawing.share', { share: speech.quantity(Math.round(20 * share) / 20, 'share') })}
+            {t('export.drawing.share', { share: speech.quantity(Math.round(50 * share) / 50, 'share') })}
           </span>
           <button type="button" className="button" onClick={() => stop.current?.abort()}>
             {t('export.cancel')}
@@ -222,9 +222,7 @@ function GlbPart({ busy, onSave }: { readonly busy: boolean; readonly onSave: (o
           </label>
         ))}
       </fieldset>
-      <p className="small">
-        {t('export.glb.holds', { count })} {sizeText(speech, bytes)}
-      </p>
+      <p className="small">{t('export.glb.holds', { count, size: sizeText(speech, bytes) })}</p>
       <button type="button" className="button" disabled={busy || count === 0} onClick={() => onSave(of)}>
         {t('export.glb.save')}
       </button>
@@ -278,11 +276,11 @@ function glbName(of: GlbOf, { document, selectedPart }: AppState): string {
 function sizeText({ t, number }: Speech, bytes: number): string {
   const mega = bytes >= 1e6;
   const size = number(mega ? bytes / 1e6 : bytes / 1e3, 'plain', 2);
-  return t('export.size', { size: t(mega ? 'export.size.mb' : 'export.size.kb', { size }) });
+  return t(mega ? 'export.size.mb' : 'export.size.kb', { size });
 }
 
 function pictureText(speech: Speech, state: AppState): Parameters<typeof pictureCanvas>[5] {
-  const { t, quantity, units } = speech;
+  const { t, quantity } = speech;
   const { document } = state;
   if (document === null) return null;
   let mass_kg = 0;
@@ -295,7 +293,6 @@ function pictureText(speech: Speech, state: AppState): Parameters<typeof picture
       [t('title-block.mass'), quantity(mass_kg, 'mass', 4)],
       [t('export.sheet.yard'), document.machine.place],
       [t('export.sheet.date'), today(speech)],
-      [t('title-block.units'), t(units === 'si' ? 'title-block.units-si' : 'title-block.units-us')],
     ],
     note: t('export.not-real'),
   };
