@@ -29,6 +29,17 @@ export const ports: Ports = {
     link: async (listener) => (await import('../edge/link')).linkClass(listener),
   },
   records,
+  // Few people send records to a school or pack lessons for it: the way there is fetched when somebody does.
+  recordStore: {
+    send: async (access, statements) => (await import('../edge/school')).sendStatements(access, statements),
+  },
+  packages: {
+    files: async () => (await import('../edge/school')).appFiles(),
+    make: async (files, settings, words, onProgress) => {
+      const { readAppFile, zipPackage } = await import('../edge/school');
+      return zipPackage({ files, read: readAppFile }, settings, words, onProgress);
+    },
+  },
   keep,
 };
 export const commands = createCommands(appStore, ports);

@@ -22,3 +22,4 @@ export * from './exports';
 export * from './records';
 export * from './shown';
 export * from './school';
+export * from './delivery';

@@ -6,7 +6,7 @@ import type { FaultBook } from '../core/faults';
 import type { Job, JobPlan } from '../core/jobs';
 import type { Result } from '../core/kernel';
 import type { CourseOutline, Glossary, Topic } from '../core/lessons';
-import type { KeptRecord } from '../core/records';
+import type { AppFile, KeptRecord, PackageSettings, PackageWords } from '../core/records';
 import type { Direction, ShotParameters } from '../core/shot';
 import type { ShotTake } from './shot';
 
@@ -67,6 +67,26 @@ export interface ClassroomPort {
   link(listener: LinkListener): Promise<ClassLink>;
 }
 
+/** A school's learning record store: statements sent, and the store's answer (status of HTTP; null: none came). */
+export interface RecordStorePort {
+  send(
+    access: { readonly endpoint: string; readonly user: string; readonly secret: string },
+    statements: readonly object[],
+  ): Promise<{ readonly status: number | null; readonly text: string }>;
+}
+
+/** Makes packages of lessons for a school's system, from the files that the app itself is served from. */
+export interface PackagePort {
+  /** The files; null where no list of them was built. */
+  files(): Promise<readonly AppFile[] | null>;
+  make(
+    files: readonly AppFile[],
+    settings: PackageSettings,
+    words: PackageWords,
+    onProgress: (done: number, count: number) => void,
+  ): Promise<Blob>;
+}
+
 export interface Ports {
   /** Loads the shipped machine; progress from 0 to 1. */
   loadShipped(onProgress: (share: number) => void): Promise<MachineDocument>;
@@ -84,6 +104,8 @@ export interface Ports {
   /** The fault book that ships with a machine; null where none does. */
   loadFaults(machineId: string): Promise<FaultBook | null>;
   readonly records: RecordPort;
+  readonly recordStore: RecordStorePort;
+  readonly packages: PackagePort;
   readonly course: CoursePort;
   readonly jobs: JobPort;
   readonly classroom: ClassroomPort;

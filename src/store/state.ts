@@ -4,6 +4,7 @@ import type { Fault, UnitSystem } from '../core/kernel';
 import { type ExciterChoice, OWN_CHOICE } from '../core/studies';
 import { BENCH, type Route } from './places';
 import { type ClassSlice, INITIAL_CLASS } from './class/state';
+import { type DeliveryState, INITIAL_DELIVERY } from './delivery/state';
 import { type FaultsState, INITIAL_FAULTS } from './faults/state';
 import { type GraphState, INITIAL_GRAPH } from './graph/state';
 import { INITIAL_JOBS, type JobsState } from './jobs/state';
@@ -101,6 +102,7 @@ export interface AppState {
   readonly class: ClassSlice;
   readonly records: RecordsState;
   readonly school: SchoolSlice;
+  readonly delivery: DeliveryState;
   readonly offline: OfflineState;
   /** What the person has come to do, and what is open within it. */
   readonly route: Route;
@@ -161,6 +163,7 @@ export const INITIAL_STATE: AppState = {
   class: INITIAL_CLASS,
   records: INITIAL_RECORDS,
   school: null,
+  delivery: INITIAL_DELIVERY,
   offline: 'unknown',
   route: BENCH,
   panel: 'exciter',

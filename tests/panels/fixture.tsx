@@ -84,6 +84,15 @@ export const noClass: ClassroomPort = {
   link: () => Promise.reject(new Error('not in this test')),
 };
 
+/** No record store to send to, and no built app to pack. */
+export const noSchool: Pick<Ports, 'recordStore' | 'packages'> = {
+  recordStore: { send: () => Promise.resolve({ status: null, text: '' }) },
+  packages: {
+    files: () => Promise.resolve(null),
+    make: () => Promise.reject(new Error('not in this test')),
+  },
+};
+
 export interface Rendered extends RenderResult {
   readonly store: AppStore;
   readonly commands: Commands;
@@ -116,6 +125,7 @@ export async function show(
     jobs: noJobs,
     classroom: noClass,
     records: memoryRecords(),
+    ...noSchool,
     keep: { read: () => null, write: () => true },
     ...ports,
   } as Ports;

@@ -14,7 +14,7 @@ import {
   showShot,
   verdict,
 } from '../../src/store';
-import { memoryRecords, noCourse, noClass, noJobs } from '../panels/fixture';
+import { memoryRecords, noSchool, noCourse, noClass, noJobs } from '../panels/fixture';
 import { due, exciterDocument, fakeWorker, stillTake } from './fixture';
 
 let document: MachineDocument;
@@ -42,6 +42,7 @@ async function bench() {
     jobs: noJobs,
     classroom: noClass,
     records: memoryRecords(),
+    ...noSchool,
     shot: worker.port,
   } satisfies Ports;
   const commands = createCommands(store, ports);

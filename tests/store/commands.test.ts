@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createAppStore, createCommands, DEFAULT_SETTINGS, type Ports, transient } from '../../src/store';
-import { memoryRecords, noCourse, noClass, noJobs } from '../panels/fixture';
+import { memoryRecords, noSchool, noCourse, noClass, noJobs } from '../panels/fixture';
 
 function bench(kept: string | null = null) {
   const written: Record<string, string> = {};
@@ -21,6 +21,7 @@ function bench(kept: string | null = null) {
     jobs: noJobs,
     classroom: noClass,
     records: memoryRecords(),
+    ...noSchool,
     keep: {
       read: () => kept,
       write: (key, value) => {

@@ -12,3 +12,7 @@ export * from './scorm/manifest';
 export * from './scorm/package';
 export * from './scorm/report';
 export * from './scorm/resume';
+export * from './xapi-events';
+export * from './kept-work';
+export * from './summary-work';
+export * from './delivery';

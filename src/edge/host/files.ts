@@ -13,7 +13,11 @@ import { FILE_TYPES, PAGE_POLICY } from '../../../scripts/lib/web.mjs';
 const PACKED = ['.html', '.js', '.mjs', '.css', '.json', '.wasm', '.svg', '.bin', '.yaml', '.webmanifest'];
 
 /** As the page itself says; `frame-ancestors` counts only in a header. */
-const POLICY = [...PAGE_POLICY, "form-action 'none'", "frame-ancestors 'none'"].join('; ');
+const POLICY = [
+  ...PAGE_POLICY.map((rule) => (rule.startsWith('connect-src') ? "connect-src 'self' data: blob:" : rule)),
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+].join('; ');
 
 export const SAFE_HEADERS: Readonly<Record<string, string>> = {
   'content-security-policy': POLICY,

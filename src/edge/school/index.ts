@@ -2,3 +2,4 @@ export * from './app-files';
 export * from './find-api';
 export * from './scorm';
 export * from './zip-package';
+export * from './record-store';

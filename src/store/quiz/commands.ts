@@ -13,6 +13,7 @@ import {
   readReviewCard,
   regenerate,
   resultOf,
+  resultsOf,
   type ReviewCard,
   reviewed,
   type Subject,
@@ -30,6 +31,8 @@ import { selectSubject, topicItems } from './subject';
 
 export const REVIEW_RECORDS = 'review';
 export const ANSWER_RECORDS = 'answers';
+/** Tests handed in, one a record. */
+export const TEST_RECORDS = 'tests';
 /** Items asked in one review at most. */
 const REVIEW_MOST = 20;
 const MINUTE_ms = 60_000;
@@ -42,6 +45,7 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
     if (run !== null) set({ run: { ...run, ...part } });
   };
   let count = 0;
+  let began_ms = 0;
   const giveBack = (): void => giveStageBack(store, commands);
 
   /** Everything that a sheet can be drawn from: with the graph for questions of order, the bench for those of faults. */
@@ -78,6 +82,7 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
   }
 
   function begin(mode: QuizMode, items: readonly Item[], seed: number, minutes: number | null): void {
+    began_ms = Date.now();
     set({
       run: {
         mode,
@@ -131,6 +136,20 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
     const card = reviewed(item.id, before, row.marked.right, given.certainty, day);
     set({ cards: { ...get().cards, [item.id]: card } });
     void ports.records.write(REVIEW_RECORDS, item.id, JSON.stringify(card));
+  }
+
+  /** Keeps what a test came to. */
+  function keepTest({ items, given, seed }: QuizRun): void {
+    const { right, mark, best, count } = resultsOf(
+      items.map((item, i) => ({ item, given: given[i] ?? { answer: null, certainty: 1 } })),
+    );
+    const topics = [...new Set(items.flatMap(({ origin }) => (origin.from === 'bank' ? [origin.topic] : [])))];
+    const at_ms = Date.now();
+    void ports.records.write(
+      TEST_RECORDS,
+      `${String(at_ms).padStart(15, '0')}-${seed}`,
+      JSON.stringify({ version: 1, topics, count, right, mark, best, seed, began_ms, at_ms }),
+    );
   }
 
   return {
@@ -212,6 +231,7 @@ export function createQuizCommands(store: AppStore, ports: Ports, commands: Comm
         run.given.forEach((given, i) => {
           keepAnswer(run.items[i]!, given ?? { answer: null, certainty: 1 }, 'test');
         });
+      if (run.mode === 'test') keepTest(run);
       setRun({ phase: 'done' });
       giveBack();
       commands.go('quiz', 'results');

@@ -1,3 +1,3 @@
 export * from './state';
 export * from './subject';
-export { ANSWER_RECORDS, createQuizCommands, REVIEW_RECORDS } from './commands';
+export { ANSWER_RECORDS, createQuizCommands, REVIEW_RECORDS, TEST_RECORDS } from './commands';

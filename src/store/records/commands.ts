@@ -1,12 +1,21 @@
 /** Commands of the records: looking through what is kept, one file out and in, erasing. */
-import { archiveText, readArchive, type StatementActor, statementsOf, summarise } from '../../core/records';
+import {
+  archiveText,
+  readArchive,
+  type StatementActor,
+  statementsOf,
+  summarise,
+  summariseWork,
+} from '../../core/records';
 import type { Ports } from '../ports';
-import { ANSWER_RECORDS } from '../quiz/commands';
+import { JOB_HISTORY, JOB_RECORDS } from '../jobs/kept';
+import { PRACTICE_RECORDS } from '../practice/kept';
+import { ANSWER_RECORDS, TEST_RECORDS } from '../quiz/commands';
 import type { AppStore } from '../store';
 import { INITIAL_RECORDS, type RecordsState } from './state';
 
 /** Small notes about a person; units, language and look are the browser's own and stay. */
-const PERSONAL_NOTES = ['drumbench.class.seat.1', 'drumbench.class.secret.1'];
+const PERSONAL_NOTES = ['drumbench.class.seat.1', 'drumbench.class.secret.1', 'drumbench.record-store.1'];
 
 export function createRecordsCommands(store: AppStore, ports: Ports) {
   const get = (): RecordsState => store.getState().records;
@@ -21,6 +30,8 @@ export function createRecordsCommands(store: AppStore, ports: Ports) {
       ]);
       const counts: Record<string, number> = {};
       for (const { collection } of records) counts[collection] = (counts[collection] ?? 0) + 1;
+      const textsOf = (name: string): readonly string[] =>
+        records.flatMap(({ collection, text }) => (collection === name ? [text] : []));
       const answers = records.filter((each) => each.collection === ANSWER_RECORDS);
       set({
         phase: 'ready',
@@ -29,6 +40,12 @@ export function createRecordsCommands(store: AppStore, ports: Ports) {
         counts,
         unreadable,
         answers: summarise(answers.map((each) => each.text)),
+        work: summariseWork({
+          tests: textsOf(TEST_RECORDS),
+          practice: textsOf(PRACTICE_RECORDS),
+          jobs: textsOf(JOB_RECORDS),
+          jobHistory: textsOf(JOB_HISTORY),
+        }),
       });
     },
     /** Everything as one file's text. */

@@ -1,2 +1,3 @@
 export * from './state';
 export { createRecordsCommands } from './commands';
+export { createPackageCommands } from './packages';

@@ -1,5 +1,5 @@
 /** Slow state of the records: what this browser keeps. */
-import type { AnswerSummary } from '../../core/records';
+import type { AnswerSummary, WorkSummary } from '../../core/records';
 import type { Fault } from '../../core/kernel';
 import type { StorageSpace } from '../ports';
 
@@ -13,6 +13,7 @@ export interface RecordsState {
   /** Records that the browser's store could not give back. */
   readonly unreadable: number;
   readonly answers: AnswerSummary | null;
+  readonly work: WorkSummary | null;
   readonly imported: {
     readonly file: string;
     readonly taken: number;
@@ -31,5 +32,6 @@ export const INITIAL_RECORDS: RecordsState = {
   counts: {},
   unreadable: 0,
   answers: null,
+  work: null,
   imported: null,
 };

@@ -110,7 +110,6 @@ export class SchoolSession {
     this.limit = opening?.limit ?? 0;
     const kept = opening === null ? null : readResume(opening.resume, this.make, this.items);
     this.set({
-      phase: 'ready',
       heard: opening !== null,
       judged: opening?.judged ?? true,
       learner: opening?.learner ?? '',
@@ -120,6 +119,8 @@ export class SchoolSession {
       bestRight: kept?.bestRight ?? 0,
     });
     if (kept !== null) await this.putBack(kept);
+    // Only now is anything opened: it opens where it was left.
+    this.set({ phase: 'ready' });
     this.run = store.getState().quiz.run;
     this.stop = store.subscribe((state, before) => this.changed(state, before));
     this.tell();

@@ -13,6 +13,7 @@ import learn from './learn';
 import lessonFaults from './lesson-faults';
 import jobSheet from './job-sheet';
 import jobs from './jobs';
+import packages from './packages';
 import parts from './parts';
 import practice from './practice';
 import practicePlace from './practice-place';
@@ -48,6 +49,7 @@ const spanish: Catalogue = {
   ...stage,
   ...studies,
   ...records,
+  ...packages,
   ...settled,
   ...shot,
   ...calc,

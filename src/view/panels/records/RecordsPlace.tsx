@@ -5,7 +5,10 @@ import { useApp, usePlaceCommands, useSpeech } from '../../bind';
 import { saveText } from '../common/csv';
 import { EraseButton } from './EraseButton';
 import { ImportFile } from './ImportFile';
+import { Packages } from './Packages';
+import { RecordStore } from './RecordStore';
 import { StatementsFile } from './StatementsFile';
+import { Work } from './Work';
 import './records.css';
 
 export default function RecordsPlace() {
@@ -21,6 +24,7 @@ export default function RecordsPlace() {
       {phase === 'ready' && (
         <>
           <Answers />
+          <Work />
           <section aria-labelledby="records-kept">
             <h3 id="records-kept">{t('records.kept')}</h3>
             {total === 0 ? <p className="faint">{t('records.nothing')}</p> : <Collections />}
@@ -55,6 +59,8 @@ export default function RecordsPlace() {
             <ImportFile />
             <StatementsFile />
           </section>
+          <RecordStore />
+          <Packages />
           <section aria-labelledby="records-erase">
             <h3 id="records-erase">{t('records.erase')}</h3>
             <p className="small">{t('records.erase-about')}</p>
