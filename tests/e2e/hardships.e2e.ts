@@ -22,11 +22,10 @@ describe('without 3-D', () => {
     const { page } = app;
     await page.getByTestId('stage-notice').waitFor({ timeout: 60000 });
     expect(await page.getByTestId('unbalance-high').textContent()).toMatch(/^\d/);
-    await page
-      .getByRole('treeitem', { name: /Exciter housing/ })
-      .first()
-      .click();
-    await page.locator('.part-card, .panel-body').getByText('closed round chamber').first().waitFor();
+    await page.getByRole('searchbox').fill('Exciter housing');
+    await page.locator('tr.level-2', { hasText: 'Exciter housing' }).first().focus();
+    await page.keyboard.press('Enter');
+    await page.locator('#side-panel-body').getByText('closed round chamber').first().waitFor();
     await page.evaluate(() => (window.location.hash = '/lessons/two-directions'));
     await page.locator('.place-body h2, .place-body h1').first().waitFor();
     await app.close();
@@ -72,6 +71,7 @@ describe('without workers', () => {
       },
     });
     const { page } = app;
+    await page.getByRole('tab', { name: 'Machine' }).click();
     await page
       .locator('input[type=file]')
       .first()
@@ -104,7 +104,7 @@ describe('without storage', () => {
     await page.evaluate(() => (window.location.hash = '/records'));
     await page
       .locator('.place-body[data-place="records"]')
-      .getByText(/this visit/)
+      .getByText(/keeps nothing/)
       .first()
       .waitFor();
     await app.close();

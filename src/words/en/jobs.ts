@@ -195,6 +195,7 @@ const jobs = {
   'jobs.paper.print': 'Print',
   'jobs.paper.save': 'Save as one file to carry',
   'jobs.paper.size': 'Paper',
+  'jobs.paper.letter': 'Letter',
   'jobs.paper.ready': 'The sheet is ready. In black and white it says all it has to say.',
   'jobs.paper.drawing': 'Drawing picture {{done}} of {{count}} …',
   'jobs.paper.page': 'Page',

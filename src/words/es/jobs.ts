@@ -199,6 +199,7 @@ const jobs = {
   'jobs.paper.print': 'Imprimir',
   'jobs.paper.save': 'Guardar como un solo archivo',
   'jobs.paper.size': 'Papel',
+  'jobs.paper.letter': 'Carta',
   'jobs.paper.ready': 'La hoja está lista. En blanco y negro dice todo lo que tiene que decir.',
   'jobs.paper.drawing': 'Dibujando la figura {{done}} de {{count}} …',
   'jobs.paper.page': 'Página',

@@ -107,7 +107,7 @@ const ui = {
   'parts.clear-search': 'Borrar la búsqueda',
   'parts.hidden': 'oculta',
   'parts.each': 'ver {{count}} unidades',
-  'parts.each-mass': '{{mass}} cada una',
+  'parts.each-mass': '{{mass}} c/u',
   'parts.fewer': 'plegar',
   'parts.open-pieces': 'ver {{count}} unidades: {{name}}',
   'parts.close-pieces': 'plegar: {{name}}',

@@ -5,6 +5,8 @@ import { Icon } from './icons';
 interface Props {
   readonly name: string;
   readonly side: 'left' | 'right';
+  /** Drawn in the name's place where room is short; the name is still read out and shown at rest of the pointer. */
+  readonly icon?: string;
   /** Classes of the button. */
   readonly look?: string;
   /** Folds when this changes: a choice has been made. */
@@ -14,7 +16,7 @@ interface Props {
   readonly children: ReactNode;
 }
 
-export function Menu({ name, side, look = 'button plain tool', chosen, onOpen, children }: Props) {
+export function Menu({ name, side, icon, look = 'button plain tool', chosen, onOpen, children }: Props) {
   const box = useRef<HTMLDetailsElement>(null);
   useEffect(() => {
     if (box.current !== null) box.current.open = false;
@@ -43,8 +45,9 @@ export function Menu({ name, side, look = 'button plain tool', chosen, onOpen, c
         if (event.currentTarget.open) onOpen?.();
       }}
     >
-      <summary className={look}>
-        <span>{name}</span>
+      <summary className={look} {...(icon === undefined ? {} : { title: name })}>
+        {icon !== undefined && <Icon name={icon} />}
+        <span className={icon === undefined ? '' : 'visually-hidden'}>{name}</span>
         <Icon name="down" size={14} />
       </summary>
       <div className="tool-menu">{children}</div>

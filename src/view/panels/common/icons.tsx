@@ -37,6 +37,7 @@ const PATHS: Readonly<Record<string, ReactNode>> = {
       <path d="M5 4v12" strokeWidth="2" />
     </>
   ),
+  save: <path d="M10 3v9M6 8.5l4 4 4-4M3.5 13v4h13v-4" />,
   close: <path d="m4.5 4.5 11 11M15.5 4.5l-11 11" />,
   up: <path d="m4 13 6-6 6 6" />,
   down: <path d="m4 7 6 6 6-6" />,

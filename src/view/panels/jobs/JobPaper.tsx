@@ -60,7 +60,7 @@ export function JobPaper({ view }: { readonly view: JobView }) {
           legend={t('jobs.paper.size')}
           choices={[
             { value: 'A4', label: 'A4' },
-            { value: 'Letter', label: 'Letter' },
+            { value: 'Letter', label: t('jobs.paper.letter') },
           ]}
           value={paper}
           onChange={jobs.setPaper}

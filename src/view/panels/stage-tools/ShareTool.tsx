@@ -9,7 +9,7 @@ export function ShareTool() {
   const { t } = useSpeech();
   const [opened, setOpened] = useState(false);
   return (
-    <Menu name={t('export.open')} side="right" onOpen={() => setOpened(true)}>
+    <Menu name={t('export.open')} icon="save" side="right" onOpen={() => setOpened(true)}>
       {opened && (
         <Suspense fallback={<p className="small">{t('export.loading')}</p>}>
           <ShareMenu />
