@@ -95,7 +95,7 @@ const ui = {
   'title-block.mass': 'Masa a la vista',
   'title-block.units': 'Unidades',
   'title-block.units-si': 'SI',
-  'title-block.units-us': 'EE. UU.',
+  'title-block.units-us': 'US',
 
   'parts.title': 'Lista de piezas',
   'parts.search': 'Buscar piezas por nombre, número de posición o id',
@@ -353,7 +353,7 @@ const ui = {
   'settings.units.si': 'SI (mm, kg, kN)',
   'settings.units.us': 'EE. UU. (in, lb, lbf)',
   'settings.units.si-short': 'SI',
-  'settings.units.us-short': 'EE. UU.',
+  'settings.units.us-short': 'US',
   'settings.theme': 'Aspecto',
   'settings.theme.paper': 'Papel',
   'settings.theme.night': 'Turno de noche',

@@ -38,8 +38,10 @@ export function wantedBalloons(table: PartTable, state: AppState, exploded: bool
     }
   }
   // A step of a lesson that wants names wants them on an assembled drum too.
+  const { place, path } = state.route;
+  const inLesson = place === 'lessons' && path[0] !== undefined && path[0] !== 'glossary';
   const kinds =
-    exploded || state.route.place === 'lessons'
+    exploded || inLesson
       ? table.kinds
           .map((kind, k) => ({ k, kind }))
           .filter(({ kind }) => table.document.machine.kinds[kind.id]?.family !== 'fasteners')
