@@ -15,6 +15,7 @@ import {
 } from './state';
 import { createShotCommands } from './shot-commands';
 import type { AppStore } from './store';
+import { CUT_OPEN, type StageView } from './views/state';
 
 const KEPT = 'drumbench.kept.1';
 
@@ -133,6 +134,12 @@ export function createCommands(store: AppStore, ports: Ports) {
     hover(partId: string | null): void {
       if (partId !== get().hoveredPart) set({ hoveredPart: partId });
     },
+    /** A hand takes hold of a part on the stage: practice answers with `practice.hold`. */
+    grip(partId: string): void {
+      const { practice } = get();
+      const grip = { partId, serial: (practice.grip?.serial ?? 0) + 1 };
+      set({ practice: { ...practice, grip, hold: null } });
+    },
     /** A hand pulled at a part on the stage: practice takes it for a try. */
     pull(partId: string): void {
       const { practice } = get();
@@ -146,6 +153,7 @@ export function createCommands(store: AppStore, ports: Ports) {
       else if (s.teardown.playing) set({ teardown: { ...s.teardown, playing: false } });
       else if (s.isolatedParts !== null) set({ isolatedParts: null });
       else if (s.selectedPart !== null) set({ selectedPart: null });
+      else if (s.views.show !== null) this.showView(null);
       else if (s.section.on) set({ section: { ...s.section, on: false } });
       else if (s.hiddenParts.size + s.ghostedParts.size > 0) this.showAll();
     },
@@ -169,6 +177,17 @@ export function createCommands(store: AppStore, ports: Ports) {
       const next = { ...get().section, ...section };
       transient.sectionOffset_m = next.offset_m;
       set({ section: next });
+    },
+    /** Shows a view of the stage, one at a time; one that looks inside opens the machine, and closes it again. */
+    showView(show: StageView | null): void {
+      const { views, section } = get();
+      const open = show !== null && CUT_OPEN.has(show);
+      // Whoever moved the cut since has made it their own.
+      const mine = views.cut && section.on && section.axis === 'z' && section.offset_m === 0;
+      const cut = open && (mine || !section.on);
+      set({ views: { ...views, show, cut } });
+      if (cut && !section.on) this.setSection({ on: true, axis: 'z', offset_m: 0 });
+      else if (mine && !open) this.setSection({ on: false });
     },
     setSpinning: (spinning: boolean): void => set({ spinning }),
     lookAt(view: CameraView, partId: string | null = null): void {

@@ -12,6 +12,9 @@ export interface Transient {
   explode: number;
   /** Cutting plane offset while it is dragged, metres. */
   sectionOffset_m: number;
+  /** In practice: how far a hand has moved what it holds along its way, metres, and whether it holds it still. */
+  hand_m: number;
+  handHolds: boolean;
   version: number;
 }
 
@@ -23,6 +26,8 @@ export const transient: Transient = {
   exciterAngle_rad: 0,
   explode: 0,
   sectionOffset_m: 0,
+  hand_m: 0,
+  handHolds: false,
   version: 0,
 };
 

@@ -85,6 +85,25 @@ describe('a run', () => {
     expect(runOf(store).state.wrong).toHaveLength(1);
   });
 
+  it('holds what can go by its whole way, what cannot go by a little, and counts neither', async () => {
+    const { store, practice, commands } = bench();
+    await practice.start();
+    commands.grip('end-bolts/02');
+    const free = now(store).hold!;
+    expect(free).toMatchObject({ partId: 'end-bolts/02', laid: now(store).stage!.to });
+    expect(free.way!.parts).toContain(free.lead);
+    expect(free.clear_m).toBeGreaterThan(0);
+    commands.grip('end-right');
+    expect(now(store).hold).toMatchObject({ way: null, partId: 'end-right' });
+    // What stays is no hold: a drag on it turns the view.
+    commands.grip('body');
+    expect(now(store).hold).toBeNull();
+    expect(runOf(store)).toMatchObject({ made: [], answer: { kind: 'begun' }, state: { wrong: [] } });
+    practice.pause(true);
+    commands.grip('end-bolts/02');
+    expect(now(store).hold).toBeNull();
+  });
+
   it('moves what can go, takes it back, and ends with a plain sum', async () => {
     const { store, practice } = bench();
     await practice.start();

@@ -28,6 +28,7 @@ import { requestFrame } from '../transient';
 import { keptOf, PRACTICE_RECORDS, readKept, writeKept } from './kept';
 import { type LessonHelp, lessonFor } from './lesson-help';
 import { confirmations } from './confirmations';
+import { holdOf } from './hold';
 import { atRest, likeTheFirst, lookingAt, moving, partsOfBodies, stuckAt } from './stage';
 import type { KeptRun, MadeMove, PracticeRun, PracticeSlice, PracticeStage, PracticeTask } from './state';
 
@@ -126,7 +127,8 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
     const { document } = store.getState();
     stopWatching = store.subscribe((s, before) => {
       if (s.practice.stage === null) return stopWatching();
-      const { pull } = s.practice;
+      const { grip, pull } = s.practice;
+      if (grip !== null && grip !== before.practice.grip) hold(grip.partId);
       if (pull !== null && pull !== before.practice.pull) attempt(pull.partId);
       if (s.document === document && s.route.place === 'practice') return;
       stopWatching();
@@ -135,6 +137,14 @@ export function createPracticeCommands(store: AppStore, ports: Ports, commands: 
       set({ run: null, stage: null, phase: 'choose' });
       giveStageBack(store, commands);
     });
+  }
+
+  function hold(partId: string): void {
+    const run = live();
+    const { stage } = get();
+    const { document } = store.getState();
+    if (run === null || stage === null || document === null) return;
+    set({ hold: holdOf(run, stage, document.explode, partId) });
   }
 
   function begin(run: PracticeRun): void {

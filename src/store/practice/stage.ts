@@ -74,7 +74,7 @@ export function likeTheFirst({ bodyOf, entryOf }: PracticeBench, ids: readonly s
 }
 
 /** Where a part goes in the exploded view: the way that a hand would pull. */
-function wayOut({ groupOffsets, innerOffsets }: Explode, part: number): Vec3 {
+export function wayOut({ groupOffsets, innerOffsets }: Explode, part: number): Vec3 {
   const way = [0, 1, 2].map((k) => groupOffsets[3 * part + k]! + innerOffsets[3 * part + k]!);
   const far = Math.hypot(...way);
   return far > 0 ? [way[0]! / far, way[1]! / far, way[2]! / far] : [0, 1, 0];

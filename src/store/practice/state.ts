@@ -112,6 +112,23 @@ export interface PracticeStage {
   readonly frame: readonly number[] | null;
 }
 
+/** What a hand on the stage has hold of. How far it is moved is a fast value: `transient.hand_m`. */
+export interface PracticeHold {
+  readonly partId: string;
+  /** Number of the part under the hand. */
+  readonly lead: number;
+  /** Where everything lies as long as nothing has moved. */
+  readonly laid: Laid;
+  /** Numbers of all parts that go with the hand. */
+  readonly parts: readonly number[];
+  /** Where it goes first, or where a hand would pull. */
+  readonly direction: Vec3;
+  /** Null: it gives only a little, for it cannot go, or something must be confirmed first. */
+  readonly way: Laying | null;
+  /** Length of the way on which it comes clear, metres; Infinity: the whole of it. */
+  readonly clear_m: number;
+}
+
 export interface PracticeSlice {
   readonly task: PracticeTask;
   /** 'opening': what blocks what is being fetched or found. */
@@ -124,6 +141,10 @@ export interface PracticeSlice {
   /** False: runs are kept for this visit only. */
   readonly lasting: boolean;
   readonly stage: PracticeStage | null;
+  /** A hand takes hold of a part on the stage; the number rises with each grip. */
+  readonly grip: { readonly partId: string; readonly serial: number } | null;
+  /** What it then has hold of. */
+  readonly hold: PracticeHold | null;
   /** A part in hand was pulled on the stage; the number rises with each pull. */
   readonly pull: { readonly partId: string; readonly serial: number } | null;
 }
@@ -136,5 +157,7 @@ export const INITIAL_PRACTICE: PracticeSlice = {
   refused: null,
   lasting: true,
   stage: null,
+  grip: null,
+  hold: null,
   pull: null,
 };

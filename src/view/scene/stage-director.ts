@@ -159,7 +159,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       const { camera, controls, scene, gl } = of;
       if (rig === null || link.camera !== camera) {
         rig = cameraRig(camera, controls);
-        Object.assign(link, { rig, camera, table, target: controls.target });
+        Object.assign(link, { rig, camera, controls, table, target: controls.target });
         scene.onAfterRender = (_gl, _scene, seenBy) => {
           if (seenBy !== camera) return;
           readInfo(link.stats, gl, shadowed ? view.casters() : NO_PASS);
@@ -231,7 +231,9 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       };
       const practised = state.practice.stage;
       if (practised === null) teardown.follow(state, changed || showChanged, lookAt);
-      else practice.follow(practised, motion.teardown, changed || showChanged, lookAt);
+      // The camera stays as long as a hand holds a part.
+      else if (!transient.handHolds)
+        practice.follow(practised, motion.teardown, changed || showChanged, lookAt);
       if ((refit || moved.spread) && rig.framing && seen !== null)
         rig.frame(leftOf(shownReach(table), link.cut), null, margins(), true, true);
       refit = false;

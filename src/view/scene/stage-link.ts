@@ -1,6 +1,6 @@
 /** What the canvas hands to the layers over it (labels, balloons) and to the pointer: one mutable object a stage. */
 import type { PerspectiveCamera, Vector3 } from 'three';
-import type { CameraRig } from './camera/camera-rig';
+import type { CameraRig, Controls } from './camera/camera-rig';
 import type { PartTable } from './machine/part-table';
 import type { StageMoment } from '../../store';
 import type { PickCut } from './pick/pick';
@@ -9,6 +9,8 @@ import type { StageStats } from './stats';
 export interface StageLink {
   camera: PerspectiveCamera | null;
   rig: CameraRig | null;
+  /** Turning, moving and zooming by hand; off while a hand holds a part. */
+  controls: Controls | null;
   /** What the eye turns about. */
   target: Vector3 | null;
   table: PartTable | null;
@@ -31,6 +33,7 @@ export interface StageLink {
 export const newLink = (stats: StageStats): StageLink => ({
   camera: null,
   rig: null,
+  controls: null,
   target: null,
   table: null,
   cut: null,

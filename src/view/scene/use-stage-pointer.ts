@@ -1,20 +1,21 @@
 /**
  * Pointer and keys on the stage: hover names, click selects (never after a drag), double click fits, keys orbit. In
- * practice a drag that begins on the unit in hand pulls at it, and the camera stays.
+ * practice a drag that begins on a part and goes its way pulls at it, and the camera stays.
  */
 import { type RefObject, useEffect } from 'react';
-import { Raycaster, Vector2 } from 'three';
+import { Raycaster, Vector2, type Vector3 } from 'three';
 import { useCommands } from '../bind';
 import { pick } from './pick/pick';
+import { handDrag, type Point } from './practice/hand-drag';
 import type { StageLink } from './stage-link';
 import { useAppStore } from '../bind';
 
 /** A pointer that moved farther than this between down and up was dragging, CSS pixels. */
 const DRAG_PX = 5;
-/** A pull of this length is a try, CSS pixels: farther than a hand trembles. */
-const PULL_PX = 28;
 const KEY_TURN_RAD = Math.PI / 24;
 const KEY_ZOOM = 1.15;
+
+const farFrom = (a: Point, b: Point): boolean => Math.hypot(b.x - a.x, b.y - a.y) > DRAG_PX;
 
 export function useStagePointer(
   stage: RefObject<HTMLElement | null>,
@@ -32,19 +33,21 @@ export function useStagePointer(
     let down: { x: number; y: number } | null = null;
     let dragged = false;
     let frame = 0;
-    let pulling: { partId: string; x: number; y: number } | null = null;
+    let reaching: { partId: string; point: Vector3; from: Point } | null = null;
+    const hand = handDrag(store, commands, link);
 
     const place = (event: PointerEvent | MouseEvent): { x: number; y: number } => {
       const box = node.getBoundingClientRect();
       return { x: event.clientX - box.left, y: event.clientY - box.top };
     };
-    const partAt = ({ x, y }: { x: number; y: number }): string | null => {
+    const hitAt = ({ x, y }: Point): { partId: string; point: Vector3 } | null => {
       const { camera, table, cut, width, height } = link;
       if (camera === null || table === null) return null;
       caster.setFromCamera(ndc.set((x / width) * 2 - 1, 1 - (y / height) * 2), camera);
       const hit = pick(table, caster.ray, cut);
-      return hit === null ? null : table.document.machine.parts[hit.part]!.id;
+      return hit === null ? null : { partId: table.document.machine.parts[hit.part]!.id, point: hit.point };
     };
+    const partAt = (at: Point): string | null => hitAt(at)?.partId ?? null;
 
     /** Whether a part is of the unit that is in hand in practice. */
     const inHand = (partId: string | null): partId is string => {
@@ -54,28 +57,38 @@ export function useStagePointer(
       const body = run.bench.bodyOf(partId);
       return body >= 0 && body === run.bench.bodyOf(selectedPart);
     };
-    /** Before the camera's controls see it. */
-    const grip = (event: PointerEvent): void => {
-      if (!event.isPrimary || event.button !== 0 || store.getState().practice.stage === null) return;
-      const at = place(event);
-      const partId = partAt(at);
-      if (!inHand(partId)) return;
-      event.stopPropagation();
-      node.setPointerCapture(event.pointerId);
-      pulling = { partId, ...at };
+    /** A part is under a finger that has not moved yet: will it be pulled, or the view turned? */
+    const reach = (event: PointerEvent): void => {
+      if (event.button !== 0 || link.controls === null || store.getState().practice.stage === null) return;
+      const hit = hitAt(place(event));
+      if (hit === null) return;
+      reaching = { ...hit, from: place(event) };
+      link.controls.enabled = false;
+    };
+    const letGo = (event: PointerEvent, cancelled: boolean): void => {
+      reaching = null;
+      if (link.controls !== null) link.controls.enabled = true;
+      if (!hand.active) return;
+      hand.release(event.timeStamp, cancelled);
+      node.style.cursor = '';
     };
 
     const move = (event: PointerEvent): void => {
       const at = place(event);
-      if (pulling !== null) {
-        if (Math.hypot(at.x - pulling.x, at.y - pulling.y) < PULL_PX) return;
-        const { partId } = pulling;
-        pulling = null;
-        commands.pull(partId);
-        return;
+      if (event.isPrimary && hand.active) return hand.move(at, event.timeStamp);
+      if (event.isPrimary && reaching !== null && farFrom(reaching.from, at)) {
+        const { partId, point, from } = reaching;
+        reaching = null;
+        dragged = true;
+        if (hand.take(partId, point.toArray(), from, at)) {
+          node.setPointerCapture(event.pointerId);
+          node.style.cursor = 'grabbing';
+          return hand.move(at, event.timeStamp);
+        }
+        link.controls!.enabled = true;
       }
       if (down !== null) {
-        if (Math.hypot(at.x - down.x, at.y - down.y) > DRAG_PX) dragged = true;
+        if (farFrom(down, at)) dragged = true;
         if (dragged) return;
       }
       if (event.pointerType === 'touch') return;
@@ -95,15 +108,22 @@ export function useStagePointer(
       }
       down = place(event);
       dragged = false;
+      reach(event);
     };
     const lift = (event: PointerEvent): void => {
       if (!event.isPrimary) return;
-      pulling = null;
+      letGo(event, false);
       const tapped = down !== null && !dragged && event.button === 0;
       down = null;
       if (tapped) commands.select(partAt(place(event)));
     };
-    const leave = (): void => {
+    /** Before the camera's controls see it: with a second finger nothing is pulled, the view is theirs. */
+    const second = (event: PointerEvent): void => {
+      if (!event.isPrimary) letGo(event, true);
+    };
+    const cancel = (event: PointerEvent): void => letGo(event, true);
+    const leave = (event: PointerEvent): void => {
+      if (reaching !== null) letGo(event, true);
       pointer.current = null;
       cancelAnimationFrame(frame);
       commands.hover(null);
@@ -147,19 +167,22 @@ export function useStagePointer(
       link.invalidate();
     };
 
-    node.addEventListener('pointerdown', grip, { capture: true });
     node.addEventListener('pointermove', move);
+    node.addEventListener('pointerdown', second, { capture: true });
     node.addEventListener('pointerdown', press);
     node.addEventListener('pointerup', lift);
+    node.addEventListener('pointercancel', cancel);
     node.addEventListener('pointerleave', leave);
     node.addEventListener('dblclick', twice);
     node.addEventListener('keydown', key);
     return () => {
       cancelAnimationFrame(frame);
-      node.removeEventListener('pointerdown', grip, { capture: true });
+      if (hand.active) hand.release(0, true);
+      node.removeEventListener('pointerdown', second, { capture: true });
       node.removeEventListener('pointermove', move);
       node.removeEventListener('pointerdown', press);
       node.removeEventListener('pointerup', lift);
+      node.removeEventListener('pointercancel', cancel);
       node.removeEventListener('pointerleave', leave);
       node.removeEventListener('dblclick', twice);
       node.removeEventListener('keydown', key);

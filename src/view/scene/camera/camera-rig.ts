@@ -9,6 +9,7 @@ import { flightTime_ms } from './views';
 
 /** What the rig needs of orbit controls. */
 export interface Controls {
+  enabled: boolean;
   readonly target: Vector3;
   minDistance: number;
   maxDistance: number;

@@ -100,7 +100,8 @@ export function stageMotion(document: MachineDocument): StageMotion {
       }
       if (state.practice.stage !== null) {
         // Practice has the parts: the plan's own time stands.
-        const practised = practice.advance(dt_s, state.practice.stage, cuts, motion.teardown);
+        const { stage, hold } = state.practice;
+        const practised = practice.advance(dt_s, stage, hold, cuts, motion.teardown);
         changed ||= practised.changed;
         moving ||= practised.moving;
         timeShown = -1;
