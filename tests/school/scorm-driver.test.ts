@@ -69,6 +69,7 @@ const REPORT: SchoolReport = {
   completed: true,
   passed: true,
   score: 11 / 13,
+  attempts: 1,
   progress: 1,
   place: 'stop-first',
   resume: 'x',

@@ -16,3 +16,4 @@ export * from './xapi-events';
 export * from './kept-work';
 export * from './summary-work';
 export * from './delivery';
+export * from './cmi5';

@@ -299,6 +299,7 @@ export class SchoolSession {
       completed: whole,
       passed: score === null ? null : score >= mastery - 1e-9,
       score,
+      attempts,
       progress: (done + asked) / Math.max(1, steps.length + count),
       place:
         run !== null && run.phase !== 'done' && state.route.place === 'quiz' ? 'quiz' : (progress?.at ?? ''),

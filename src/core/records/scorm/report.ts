@@ -4,6 +4,8 @@ export interface SchoolReport {
   readonly completed: boolean;
   /** Null before the quiz was handed in. */
   readonly passed: boolean | null;
+  /** Quizzes handed in, over all visits. */
+  readonly attempts: number;
   /** Best share of right answers, 0 to 1; null before the quiz was handed in. */
   readonly score: number | null;
   /** Share of the whole, 0 to 1. */
