@@ -73,6 +73,12 @@ const questionSchema = z.strictObject({
   topic: z.string().max(80).nullable(),
 });
 
+/** Questions as a host keeps them; null when they are none. */
+export function readQuestions(value: unknown): readonly ClassQuestion[] | null {
+  const read = z.array(questionSchema).max(MOST_QUESTIONS).safeParse(value);
+  return read.success ? read.data : null;
+}
+
 /** What moves a session on, without further words. */
 export const MOVES = ['open', 'close', 'reveal', 'next', 'back', 'skip', 'pause', 'resume', 'end'] as const;
 export type Move = (typeof MOVES)[number];

@@ -2,7 +2,6 @@
 import type { Verdict } from '../../core/classroom';
 import {
   type ClassEvent,
-  type ClassQuestion,
   type HostMessage,
   type HostPage,
   instructorView,
@@ -11,6 +10,7 @@ import {
   withoutKey,
 } from '../../core/classroom';
 import type { ClassStore } from './class-store';
+import { type Draft, keepDraft, readDraft } from './draft-file';
 import type { Stock } from './stock';
 
 /** One connection. */
@@ -23,8 +23,10 @@ export interface Line {
 export interface Desk {
   readonly store: ClassStore;
   readonly stock: Stock;
-  /** The sheet that was drawn last; lost when the host stops, unlike a session. */
-  draft: readonly ClassQuestion[] | null;
+  /** The sheet that was drawn and not yet begun. */
+  readonly draft: () => Draft;
+  /** Another sheet, or none; resolves once it is on the disk. */
+  setDraft(draft: Draft): Promise<void>;
   /** Puts an event on the disk and tells those whom it concerns. */
   put(event: ClassEvent): Promise<Verdict>;
   /** Adds a phone; the function returned takes it off. */
@@ -38,13 +40,18 @@ export interface Desk {
 const PAGE_EVERY_ms = 150;
 
 interface DeskOptions {
+  /** Data folder. */
+  readonly folder: string;
   readonly store: ClassStore;
   readonly stock: Stock;
   readonly code: string;
   readonly addresses: () => readonly string[];
 }
 
-export function openDesk({ store, stock, code, addresses }: DeskOptions): Desk {
+export function openDesk({ folder, store, stock, code, addresses }: DeskOptions): Desk {
+  let draft = readDraft(folder);
+  // One writing after the other: the last sheet is the one that stays.
+  let keeping = Promise.resolve();
   const learners = new Map<string, Set<Line>>();
   const instructors = new Set<Line>();
   let pageWaits = false;
@@ -64,9 +71,9 @@ export function openDesk({ store, stock, code, addresses }: DeskOptions): Desk {
   const page = (): HostPage => ({
     view: instructorView(store.state(), new Set(learners.keys())),
     draft:
-      desk.draft === null
+      draft === null
         ? null
-        : sealedList(desk.draft).map(({ item, from, topic }) => ({ item: withoutKey(item), from, topic })),
+        : sealedList(draft).map(({ item, from, topic }) => ({ item: withoutKey(item), from, topic })),
     past: store.past(),
     stock: stock.about,
     code,
@@ -86,7 +93,12 @@ export function openDesk({ store, stock, code, addresses }: DeskOptions): Desk {
   const desk: Desk = {
     store,
     stock,
-    draft: null,
+    draft: () => draft,
+    setDraft(next) {
+      draft = next;
+      keeping = keeping.then(() => keepDraft(folder, next));
+      return keeping;
+    },
     turnPage,
     async put(event) {
       const verdict = await store.put(event);

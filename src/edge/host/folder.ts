@@ -4,7 +4,7 @@ import { join } from 'node:path';
 
 const LOCK = 'running.pid';
 /** What the host writes; nothing else in the folder is ever touched. */
-const OWN = /^(journal-\d{6}\.log(\.new)?|host\.json|running\.pid)$/;
+const OWN = /^(journal-\d{6}\.log(\.new)?|draft\.json(\.new)?|host\.json|running\.pid)$/;
 
 const lives = (pid: number): boolean => {
   try {

@@ -23,16 +23,16 @@ export async function hearInstructor(desk: Desk, line: Line, said: Said): Promis
       return;
     case 'draw':
       // The seed stays here: whoever knew it could draw the same questions with their answers.
-      desk.draft = desk.stock.draw(said.wish, randomInt(SEEDS));
+      await desk.setDraft(desk.stock.draw(said.wish, randomInt(SEEDS)));
       return done(desk, line, said.id);
     case 'drop':
-      desk.draft = desk.draft?.filter((_, i) => i !== said.number) ?? null;
+      await desk.setDraft(desk.draft()?.filter((_, i) => i !== said.number) ?? null);
       return done(desk, line, said.id);
     case 'shift':
-      desk.draft = shifted(desk.draft ?? [], said.number, said.by);
+      await desk.setDraft(shifted(desk.draft() ?? [], said.number, said.by));
       return done(desk, line, said.id);
     case 'begin': {
-      const { draft } = desk;
+      const draft = desk.draft();
       if (draft === null || draft.length === 0) return refuse(line, said.id, 'no-question');
       const event: ClassEvent = {
         type: 'session',
@@ -40,7 +40,7 @@ export async function hearInstructor(desk: Desk, line: Line, said: Said): Promis
         at_ms: Date.now(),
         questions: sealedList(draft),
       };
-      if (await put(desk, line, said.id, event)) desk.draft = null;
+      if (await put(desk, line, said.id, event)) await desk.setDraft(null);
       return;
     }
     case 'keys':
@@ -49,7 +49,7 @@ export async function hearInstructor(desk: Desk, line: Line, said: Said): Promis
         id: said.id,
         items:
           desk.store.state().session?.questions.map(({ item }) => item) ??
-          sealedList(desk.draft ?? []).map(({ item }) => item),
+          sealedList(desk.draft() ?? []).map(({ item }) => item),
       });
       return;
     case 'report': {

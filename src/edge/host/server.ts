@@ -55,6 +55,7 @@ export async function startHost(options: HostOptions): Promise<RunningHost> {
   const allGuesses = bucket(ALL_GUESSES_RATE, Date.now());
   let port = options.port;
   const desk = openDesk({
+    folder: options.data,
     store,
     stock: options.stock,
     code: secrets.code,
