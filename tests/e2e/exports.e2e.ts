@@ -1,5 +1,5 @@
 /** Pictures and files of the stage, saved from a real view: each opened and looked into. */
-import { readFile } from 'node:fs/promises';
+import { buffer } from 'node:stream/consumers';
 import { validateBytes } from 'gltf-validator';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -10,12 +10,12 @@ async function saved(page: Page, button: string): Promise<{ name: string; bytes:
     page.waitForEvent('download'),
     page.locator('.share-menu').getByRole('button', { name: button }).click(),
   ]);
-  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+  return { name: download.suggestedFilename(), bytes: await buffer(await download.createReadStream()) };
 }
 
 describe('save a picture', () => {
   it('line drawing, picture and model of the view that is on the stage', async () => {
-    const app = await openApp({ width: 1240, height: 760 });
+    const app = await openApp({ width: 1220, height: 640 });
     const { page } = app;
     // the hub chosen and all apart
     await page.getByRole('searchbox').fill('hub');

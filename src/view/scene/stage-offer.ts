@@ -66,12 +66,14 @@ export function stagePictureOf({ gl, scene, camera, link, palette }: Subject): S
         gl.setPixelRatio(ratio);
         screenSize.value.set(width, height);
         inkUniforms.pixelRatio.value = ratio;
-        gl.render(scene, camera);
       };
       set(scale, canvas.width, canvas.height);
+      gl.render(scene, camera);
       // The drawing buffer holds its frame until the browser shows the page, so it is read at once.
       page.drawImage(gl.domElement, 0, 0, canvas.width, canvas.height);
       set(before.ratio, before.screen.x, before.screen.y);
+      // drawn anew before the page is shown again
+      link.invalidate();
       return canvas;
     },
   };
