@@ -3,6 +3,7 @@
 import { act, waitFor } from '@testing-library/react';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { MachineDocument } from '../../src/core/document';
+import { inSlices } from '../../src/view/panels/exports/in-slices';
 import DrawingStage from '../../src/view/panels/exports/DrawingStage';
 import { show, smallDocument } from '../panels/fixture';
 
@@ -34,5 +35,27 @@ describe('the drawing in the stage’s place', () => {
     expect(container.querySelector('style')?.textContent).toContain(id);
     act(() => commands.hide([id], true));
     await waitFor(() => expect(part(id)).toBeNull(), { timeout: 20000 });
+  });
+});
+
+describe('long work in slices', () => {
+  it('tells its share, gives its result, and stops when told to', async () => {
+    let steps = 0;
+    function* work(): Generator<number, string> {
+      for (; steps < 100; steps++) {
+        const until = performance.now() + 2;
+        while (performance.now() < until);
+        yield steps / 100;
+      }
+      return 'done';
+    }
+    const shares: number[] = [];
+    expect(await inSlices(work(), (share) => shares.push(share), new AbortController().signal)).toBe('done');
+    expect(shares.length).toBeGreaterThan(3);
+    expect([...shares].sort((a, b) => a - b)).toEqual(shares);
+    steps = 0;
+    const stop = new AbortController();
+    expect(await inSlices(work(), () => stop.abort(), stop.signal)).toBeNull();
+    expect(steps).toBeLessThan(60);
   });
 });
