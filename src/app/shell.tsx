@@ -18,6 +18,7 @@ import {
   ShotClock,
   SidePanel,
   StageFoot,
+  StageLegend,
   StageTools,
   TeardownStrip,
   TopBar,
@@ -51,6 +52,7 @@ export function StageColumn({ layout }: { readonly layout: Layout }) {
             </Boundary>
           )}
         </div>
+        {layout !== 'phone' && <StageLegend />}
         <LoadingNotice />
       </div>
       <StageFoot />

@@ -11,6 +11,7 @@ export * from './commands';
 export * from './selectors';
 export * from './shot-selectors';
 export * from './studies';
+export * from './views';
 export * from './faults';
 export { applyStage, giveStageBack, stepThatTakes } from './lent-stage';
 export * from './lessons';

@@ -13,6 +13,7 @@ import { requestFrame, transient } from './transient';
 const KEPT = [
   'exciter',
   'studies',
+  'views',
   'selectedPart',
   'hiddenParts',
   'ghostedParts',
@@ -111,6 +112,7 @@ export function applyStage(store: AppStore, setting: StageSetting, selects = tru
       baffleOn: own?.baffle_on ?? true,
     },
     studies: studiesOf(setting, studies, document),
+    views: { ...store.getState().views, show: null, cut: false },
     cameraWish: {
       view: setting.camera?.view ?? 'home',
       partId: framed[0] ?? null,

@@ -15,6 +15,7 @@ import { INITIAL_RECORDS, type RecordsState } from './records/state';
 import type { SchoolSlice } from './school/state';
 import { INITIAL_SHOT, type ShotState } from './shot';
 import { INITIAL_STUDIES, type StudiesState } from './studies/state';
+import { INITIAL_VIEWS, type ViewsState } from './views/state';
 
 export type Theme = 'paper' | 'night' | 'projector';
 export type SpinDirection = 'high' | 'low';
@@ -93,6 +94,7 @@ export interface AppState {
   };
   readonly shot: ShotState;
   readonly studies: StudiesState;
+  readonly views: ViewsState;
   readonly faults: FaultsState;
   readonly graph: GraphState;
   readonly lessons: LessonsState;
@@ -154,6 +156,7 @@ export const INITIAL_STATE: AppState = {
   teardown: { open: false, step: -1, playing: false, reverse: false },
   shot: INITIAL_SHOT,
   studies: INITIAL_STUDIES,
+  views: INITIAL_VIEWS,
   faults: INITIAL_FAULTS,
   graph: INITIAL_GRAPH,
   lessons: INITIAL_LESSONS,

@@ -6,3 +6,4 @@ export * from './cautions';
 export * from './parse';
 export * from './read-yaml';
 export { relationRefs } from './references';
+export * from './part-joints';

@@ -17,3 +17,7 @@ export * from './whole/compaction';
 export * from './whole/drum-room';
 export * from './whole/ballast';
 export * from './whole/identify';
+export * from './show/moving-groups';
+export * from './show/force-paths';
+export * from './show/path-numbers';
+export * from './show/wetted';

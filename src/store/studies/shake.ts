@@ -14,10 +14,11 @@ export interface Shake {
   readonly times: number;
 }
 
-export function shakeOf(study: VibrationStudy): Shake {
+/** `scale`: how many times larger; left out, the largest round factor that the stage has room for. */
+export function shakeOf(study: VibrationStudy, scale?: number): Shake {
   const { time, linear } = study;
   const amplitude_m = time?.drum_amplitude_m ?? linear.drum_amplitude_m ?? 0;
-  const times = ROUND.findLast((each) => each * amplitude_m <= SHOWN_m) ?? 1;
+  const times = scale ?? ROUND.findLast((each) => each * amplitude_m <= SHOWN_m) ?? 1;
   // the formulas count downwards, the stage upwards
   const up = (values: readonly number[]): number[] => values.map((value) => -times * value);
   const wave = (size_m: number | null, phase_deg: number | null): number[] =>

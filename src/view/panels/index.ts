@@ -19,3 +19,4 @@ export * from './stage-tools/StageFoot';
 export * from './stage-tools/StageTools';
 export * from './teardown/TeardownStrip';
 export * from './tour/FirstSteps';
+export * from './views/StageLegend';

@@ -6,7 +6,7 @@ import { type BalloonSvg, balloonSvg } from './balloons/balloon-svg';
 import { layoutBalloons } from '../../core/geometry';
 import type { StagePalette } from './palette';
 import type { StageLink } from './stage-link';
-import { transient } from '../../store';
+import { selectStageView, transient } from '../../store';
 
 interface Props {
   readonly link: StageLink;
@@ -24,7 +24,8 @@ export function StageBalloons({ link, palette }: Props) {
   const store = useAppStore();
   const commands = useCommands();
   const svg = useRef<SVGSVGElement>(null);
-  const on = useApp((s) => s.balloons);
+  // A view marks the parts itself; the numbers stay in its legend.
+  const on = useApp((s) => s.balloons && selectStageView(s) === null);
 
   useEffect(() => {
     const node = svg.current;

@@ -13,6 +13,8 @@ export interface StagePalette {
   readonly faint: string;
   /** Act here: the selected part. */
   readonly accent: string;
+  /** Ways of a force. */
+  readonly force: string;
   readonly shadow: string;
   readonly shadowStrength: number;
   /** Strength of the surroundings' light and of the key light. */
@@ -31,6 +33,7 @@ export const STAGE_PALETTES: Readonly<Record<Theme, StagePalette>> = {
     card: '#FBF9F4',
     faint: '#5B646B',
     accent: '#D55E00',
+    force: '#0072B2',
     shadow: '#2B2A2C',
     shadowStrength: 0.5,
     surroundings: 1,
@@ -45,6 +48,7 @@ export const STAGE_PALETTES: Readonly<Record<Theme, StagePalette>> = {
     card: '#1D2328',
     faint: '#9AA3A8',
     accent: '#F07A1E',
+    force: '#56B4E9',
     shadow: '#000000',
     shadowStrength: 0.72,
     surroundings: 0.74,
@@ -59,6 +63,7 @@ export const STAGE_PALETTES: Readonly<Record<Theme, StagePalette>> = {
     card: '#FFFFFF',
     faint: '#3A4248',
     accent: '#D55E00',
+    force: '#0072B2',
     shadow: '#2A2C30',
     shadowStrength: 0.42,
     surroundings: 1.06,

@@ -8,12 +8,15 @@ import { viewDirection } from './camera/views';
 import { lighting } from './light/lighting';
 import { leftOf, roomy, shownReach, sphereOf } from './machine/bounds';
 import { centreLine } from './machine/centre-line';
+import { endOutlines } from './machine/end-outlines';
+import { forceLines } from './machine/force-lines';
 import { machineView } from './machine/machine-view';
 import { HIDDEN } from './machine/part-table';
 import { writePoses } from './machine/poses';
 import { removalPaths } from './machine/removal-paths';
 import { inkUniforms } from './machine/surface-material';
 import { shotBodies, shotOutlines, shotPlace } from './machine/shot-body';
+import { viewMarks, type ViewMarks } from './machine/view-marks';
 import { writeShown } from './machine/visibility';
 import { practiceFollower } from './motion/practice-follower';
 import { stageMotion } from './motion/stage-motion';
@@ -66,12 +69,16 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   const light = lighting();
   const paths = removalPaths();
   const axis = centreLine();
+  const force = forceLines();
+  const ends = endOutlines();
+  const marksOf = viewMarks(table);
+  let shownMarks: ViewMarks | null = null;
   const motion = stageMotion(document);
   const teardown = teardownFollower(table, motion, paths);
   const practice = practiceFollower(table, paths);
   const sections = sectionFollower(section, (on) => view.setCut(on));
   const group = new Group();
-  group.add(view.group, section.group, light.group, paths.mesh, axis.mesh);
+  group.add(view.group, section.group, light.group, paths.mesh, axis.mesh, force.group, ends.group);
 
   let rig: CameraRig | null = null;
   let bounds: Bounds = { centre: new Vector3(), radius: 1.5, ground: -document.machine.drumRadius_m };
@@ -143,6 +150,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
     look(scene, palette, shadows) {
       light.look(scene, palette, shadows);
       section.look(palette.card);
+      force.look(palette.force);
     },
     resized() {
       refit = true;
@@ -190,11 +198,16 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
         section.forget();
         fresh = true;
       }
-      const showChanged = (seen === null || shownDiffers(seen, state)) && writeShown(table, state);
+      const pictured = marksOf(state);
+      const viewChanged = pictured !== shownMarks;
+      const showChanged =
+        (seen === null || viewChanged || shownDiffers(seen, state)) &&
+        writeShown(table, state, pictured.ghosts);
       const changed = moved.changed || fresh;
       if (changed) writePoses(table, motion);
       const marks =
         seen === null ||
+        viewChanged ||
         seen.selectedPart !== state.selectedPart ||
         seen.hoveredPart !== state.hoveredPart ||
         seen.studies.stage !== state.studies.stage ||
@@ -208,9 +221,20 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
           state.studies.stage?.kind === 'sides',
           markedOf(state),
           state.practice.stage?.blockers,
+          pictured.states,
         );
         section.choose(selected);
       }
+      if (viewChanged) {
+        section.tint(tinted(pictured) ? pictured.states : null);
+        shownMarks = pictured;
+      }
+      if (changed || showChanged || viewChanged) {
+        force.write(table, pictured.links, pictured.down);
+        ends.write(table, of.reduced ? strokeOf(pictured) : null);
+      }
+      const running = pictured.links.length > 0 && !of.reduced;
+      if (running) force.run(dt_s);
       // Spin alone leaves the bounds: a turning box would make shadows tremble.
       if (moved.placed || fresh || showChanged) measure();
       if (changed || showChanged) light.stale();
@@ -239,7 +263,12 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       refit = false;
 
       let flying = rig.advance(dt_s, bounds);
-      const cut = sections.follow(state, eye ?? camera.position, changed || showChanged, eye !== null);
+      const cut = sections.follow(
+        state,
+        eye ?? camera.position,
+        changed || showChanged || viewChanged,
+        eye !== null,
+      );
       link.cut = sections.cut;
       if (cut.cut) light.stale();
       if (cut.toggled && rig.framing && eye === null) {
@@ -258,7 +287,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       link.stats.capTriangles = section.stats.triangles;
       link.kept = { position: camera.position.toArray(), target: controls.target.toArray() };
       seen = state;
-      const moving = moved.moving || flying;
+      const moving = moved.moving || flying || running;
       link.onFrame?.(!moving);
       return moving;
     },
@@ -268,6 +297,8 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       light.dispose();
       paths.dispose();
       axis.dispose();
+      force.dispose();
+      ends.dispose();
       link.table = null;
     },
   };
@@ -282,6 +313,16 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   function numberOf(id: string | null): number {
     return id === null ? -1 : (table.indexOf.get(id) ?? -1);
   }
+}
+
+/** Views that mark surfaces tint the cut faces alike. */
+const tinted = ({ picture }: ViewMarks): boolean =>
+  picture !== null && picture.view !== 'load' && picture.view !== 'torque';
+
+/** Highest and lowest place of what shakes, as far as it is drawn. */
+function strokeOf({ picture }: ViewMarks): [number, number] | null {
+  const stage = picture?.view === 'shakes' ? picture.facts?.stage : null;
+  return stage?.kind === 'shake' ? [Math.max(...stage.drum_m), Math.min(...stage.drum_m)] : null;
 }
 
 const shownDiffers = (a: AppState, b: AppState): boolean =>

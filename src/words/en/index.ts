@@ -26,6 +26,7 @@ import stage from './stage';
 import studies from './studies';
 import ui from './ui';
 import units from './units';
+import views from './views';
 import why from './why';
 
 const english: Catalogue = {
@@ -36,6 +37,7 @@ const english: Catalogue = {
   ...exports,
   ...classHost,
   ...classWords,
+  ...views,
   ...why,
   ...faults,
   ...faultBench,

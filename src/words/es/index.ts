@@ -26,6 +26,7 @@ import stage from './stage';
 import studies from './studies';
 import ui from './ui';
 import units from './units';
+import views from './views';
 import why from './why';
 
 const spanish: Catalogue = {
@@ -36,6 +37,7 @@ const spanish: Catalogue = {
   ...exports,
   ...classHost,
   ...classWords,
+  ...views,
   ...why,
   ...faults,
   ...faultBench,

@@ -29,6 +29,7 @@ function useTellings(): void {
   const report = useApp((s) => s.importReport);
   const phase = useApp((s) => s.loading.phase);
   const place = useApp((s) => s.route.place);
+  const view = useApp((s) => s.views.show);
   const machine = document?.machine;
   useChange(selected, () => {
     if (machine === undefined) return;
@@ -65,6 +66,11 @@ function useTellings(): void {
       count: report.faults.length,
     });
   });
+  useChange(view, () =>
+    commands.announce(view === null ? 'views.said.off' : 'views.said.on', {
+      name: view === null ? '' : t(`views.${view}`),
+    }),
+  );
   useChange(place, () => commands.announce('said.place', { place: t(`places.${place}`) }));
   useChange(phase, () => {
     if (phase === 'ready' && machine !== undefined) commands.announce('said.ready', { name: machine.name });

@@ -7,6 +7,7 @@ import { partName } from '../common/names';
 import { PartsList } from '../parts/PartsList';
 import { PlaceContent } from '../places/PlaceContent';
 import { TeardownStrip } from '../teardown/TeardownStrip';
+import { StageLegend } from '../views/StageLegend';
 import { PanelContent, PANELS } from './SidePanel';
 
 export type SheetHeight = 'low' | 'half' | 'full';
@@ -111,6 +112,7 @@ export function PhoneSheet({ height, onHeight }: Props) {
         ))}
       </nav>
       <div className="sheet-body" key={tab}>
+        {tab === 'steps' && <StageLegend onSheet />}
         {tab === 'steps' ? (
           place === 'bench' ? (
             <TeardownStrip tall />

@@ -5,6 +5,7 @@ import type { Layout } from '../common/layout';
 import { Icon } from '../common/icons';
 import { Menu } from '../common/Menu';
 import { ShareTool } from './ShareTool';
+import { ShowTool } from './ShowTool';
 import { SpinReadout } from './SpinReadout';
 import './stage-tools.css';
 
@@ -85,6 +86,7 @@ export function StageTools({ layout }: { readonly layout: Layout }) {
           on={balloons}
           act={() => commands.setBalloons(!balloons)}
         />
+        <ShowTool layout={layout} />
         {(hasContext || Object.keys(optionsOn).length > 0) && (
           <Menu name={t('stage-tools.also')} side="right">
             {hasContext && (

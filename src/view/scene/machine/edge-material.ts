@@ -83,6 +83,9 @@ uniform vec3 accentColour;
 uniform float inkStrength;
 uniform float strength;
 uniform float accent;
+#ifdef FLOW
+  uniform float flow;
+#endif
 varying float vState;
 varying vec2 vAcross;
 varying float vRun;
@@ -101,6 +104,10 @@ void main() {
     float t = fract(vRun / 46.0) * 46.0;
     if (!(t < 28.0 || (t > 33.0 && t < 35.5) || (t > 40.0 && t < 42.5))) discard;
   #endif
+  #ifdef FLOW
+    // Dashes that run from start to end.
+    if (fract((vRun - flow) / 15.0) > 0.62) discard;
+  #endif
   #ifdef CHAIN
     // Centre line: one long dash, one dot.
     float t = fract(vRun / 44.0) * 44.0;
@@ -112,7 +119,7 @@ void main() {
 }
 `;
 
-export type LineKind = 'solid' | 'hidden' | 'phantom' | 'chain';
+export type LineKind = 'solid' | 'hidden' | 'phantom' | 'chain' | 'flow';
 
 export interface LineOptions {
   readonly instanced?: boolean;

@@ -30,10 +30,12 @@ export interface StageMaterials {
 }
 
 /**
- * State of a part's drawing: 0 plain, 1 hovered, 2 selected; -1 for the edges of a ghost. Faces only: -1 inside the
- * isolators (striped), -2 an isolator (dotted).
+ * State of a part's drawing: 0 plain, 1 hovered, 2 selected; below that the mark of a view on its faces (mark-shader).
+ * A ghost has edges only: faint, or in full ink from `FULL_INK` down.
  */
-export type PartState = 0 | 1 | 2 | -1 | -2;
+export type PartState = number;
+
+const FULL_INK = -16;
 
 export interface KindBatch {
   /** Writes matrices and states of the parts that show. */
@@ -125,7 +127,7 @@ export function kindBatch(kind: KindEntry, group: Group, materials: StageMateria
         for (let k = 0; k < 16; k++)
           lineMatrices.array[(n + g) * 16 + k] = ghosts.instanceMatrix.array[g * 16 + k] =
             table.matrices[at + k]!;
-        lineStates.array[2 * (n + g)] = state <= 0 ? -1 : state;
+        lineStates.array[2 * (n + g)] = state > 0 ? state : state <= FULL_INK ? 0 : -1;
         lineStates.array[2 * (n + g) + 1] = weight;
         g++;
       }

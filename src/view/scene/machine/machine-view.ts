@@ -5,6 +5,7 @@ import { CUT_DEFINE } from './clip-shader';
 import { coveredEdges } from './covered-edges';
 import { lineMaterial } from './edge-material';
 import { depthMaterial } from './depth-material';
+import { markState } from './mark-shader';
 import { ghostMaterial } from './ghost-material';
 import { kindBatch, type KindBatch, type PartState, type StageMaterials } from './kind-batch';
 import { HIDDEN, partTable, type PartTable, replaceKindBodies } from './part-table';
@@ -15,7 +16,7 @@ export interface MachineView {
   readonly group: Group;
   /**
    * Rewrites the batches; selected and hovered are part numbers or -1; `sides`: tinted by side of the isolators;
-   * `marked`: drawn like the selected one; `barring`: what stands in the way, dashed.
+   * `marked`: drawn like the selected one; `barring`: what stands in the way, dashed; `states`: marks of a view.
    */
   write(
     selected: number,
@@ -23,6 +24,7 @@ export interface MachineView {
     sides?: boolean,
     marked?: ReadonlySet<number>,
     barring?: readonly number[],
+    states?: Int8Array,
   ): void;
   /** Leaves out edges too small to be seen; call when the camera or parts moved. */
   thin(eye: Vector3, scale: number): void;
@@ -71,11 +73,12 @@ export function machineView(document: MachineDocument, fine: boolean): MachineVi
   return {
     table,
     group,
-    write(selected, hovered, sides = false, marked = NONE, barring = []) {
+    write(selected, hovered, sides = false, marked = NONE, barring = [], states) {
       const { parts } = document.machine;
       const plain = (part: number): PartState => {
         const side = sides ? parts[part]!.side : 'still';
-        return side === 'vibrating' ? -1 : side === 'isolator' ? -2 : 0;
+        if (side === 'vibrating') return markState('drum');
+        return side === 'isolator' ? markState('isolator') : (states?.[part] ?? 0);
       };
       const stateOf = (part: number): PartState =>
         part === selected || marked.has(part) ? 2 : part === hovered ? 1 : plain(part);

@@ -11,6 +11,7 @@ import {
   ShaderChunk,
   type WebGLProgramParametersWithUniforms,
 } from 'three';
+import { MARK_COLOUR } from './mark-shader';
 import { CLIP_FRAGMENT, CLIP_FRAGMENT_PARS, CLIP_VERTEX, CLIP_VERTEX_PARS, cutPlane } from './clip-shader';
 
 /** Shared by all materials of the stage; written when the theme changes. */
@@ -113,14 +114,8 @@ if (grain > 0.01) {
   speckle = grain * ((fine > 0.0 ? 0.7 * fine * noise3(vOwn / 0.0022) : 0.0) + 0.3 * noise3(vOwn / 0.031));
 }
 diffuseColor.rgb *= 1.0 + 0.10 * brushed * streak + 0.22 * speckle;
-// Sides of the isolators: stripes and dots of the screen, so that they tell without their colour too.
-if (vPartState < -1.5) {
-  vec2 cell = fract(gl_FragCoord.xy / (9.0 * pixelRatio)) - 0.5;
-  diffuseColor.rgb = length(cell) < 0.25 ? vec3(0.02) : mix(diffuseColor.rgb, vec3(0.87, 0.76, 0.05), 0.85);
-} else if (vPartState < -0.5) {
-  float stripe = fract((gl_FragCoord.x + gl_FragCoord.y) / (11.0 * pixelRatio));
-  diffuseColor.rgb = mix(diffuseColor.rgb, stripe < 0.3 ? vec3(0.02, 0.16, 0.31) : vec3(0.1, 0.46, 0.81), 0.72);
-}
+// Marks of views: tint and a pattern of the screen, so that they tell without their colour too.
+${MARK_COLOUR}
 diffuseColor.rgb = mix(diffuseColor.rgb, accentColour * accentColour, vPartState > 1.5 ? 0.2 : vPartState > 0.5 ? 0.07 : 0.0);
 `;
 

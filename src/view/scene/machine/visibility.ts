@@ -7,11 +7,12 @@ const NUMBER: Readonly<Record<PartLook, number>> = { hidden: HIDDEN, solid: SOLI
 
 export const partShows = (part: Part, state: ShownBy): number => NUMBER[partLook(part, state)];
 
-/** Writes `table.shown`; returns whether anything changed. */
-export function writeShown(table: PartTable, state: ShownBy): boolean {
+/** Writes `table.shown`; returns whether anything changed. `ghosts`: parts that a view leaves as ghosts, 1 each. */
+export function writeShown(table: PartTable, state: ShownBy, ghosts?: Uint8Array): boolean {
   let changed = false;
   table.document.machine.parts.forEach((part, i) => {
-    const shows = partShows(part, state);
+    const own = partShows(part, state);
+    const shows = own === SOLID && ghosts?.[i] === 1 ? GHOST : own;
     if (table.shown[i] !== shows) changed = true;
     table.shown[i] = shows;
   });

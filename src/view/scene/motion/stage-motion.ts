@@ -9,7 +9,7 @@ import {
 } from '../../../core/assembly';
 import type { MachineDocument } from '../../../core/document';
 import type { Machine } from '../../../core/machine';
-import { type AppState, transient } from '../../../store';
+import { type AppState, selectViewPicture, type StudyStage, transient } from '../../../store';
 import type { Motion } from '../machine/poses';
 import { practiceMotion } from './practice-motion';
 import { spinRates } from './spin';
@@ -133,7 +133,7 @@ export function stageMotion(document: MachineDocument): StageMotion {
 
       const placed = changed;
 
-      const studied = study.advance(dt_s, state.studies.stage, cuts);
+      const studied = study.advance(dt_s, state.studies.stage ?? shaking(state), cuts);
       changed ||= studied.changed;
       moving ||= studied.moving;
 
@@ -175,6 +175,12 @@ export function stageMotion(document: MachineDocument): StageMotion {
     },
   };
   return motion;
+}
+
+/** Shaking that the view 'what shakes' asks for. */
+function shaking(state: AppState): StudyStage | null {
+  const picture = selectViewPicture(state);
+  return picture?.view === 'shakes' ? (picture.facts?.stage ?? null) : null;
 }
 
 /** What is left of an angle beyond the nearest whole turn, radians. */

@@ -29,6 +29,7 @@ uniform vec3 accentColour;
 uniform vec3 faceColour;
 uniform float spacing_m;
 uniform float ball_m;
+uniform float tintShare;
 uniform float pixelRatio;
 varying vec2 vPlace;
 varying vec3 vTint;
@@ -37,7 +38,7 @@ varying float vChosen;
 const int STYLES = ${HATCH_STYLES.length};
 uniform vec2 styles[STYLES];
 void main() {
-  vec3 face = mix(faceColour, vTint, 0.22);
+  vec3 face = mix(faceColour, vTint, tintShare);
   face = mix(face, accentColour, 0.14 * vChosen);
   vec3 ink = mix(inkColour, accentColour, vChosen);
   if (vStyle > 254.0) {
@@ -80,6 +81,8 @@ export function capMaterial(): ShaderMaterial {
       axisV: { value: new Vector3(0, 1, 0) },
       spacing_m: { value: 0.012 },
       ball_m: { value: 0.012 },
+      /** How much of its own colour a face shows. */
+      tintShare: { value: 0.22 },
       styles: { value: HATCH_STYLES.flatMap((s) => [s.angle_rad, s.spacing]) },
     },
     side: DoubleSide,

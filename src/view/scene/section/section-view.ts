@@ -7,6 +7,7 @@ import type { PartTable } from '../machine/part-table';
 import { capGeometry, cuttable, type Cuttable } from './cap-geometry';
 import { capMaterial } from './cap-material';
 import { hatchStyles } from './hatch-styles';
+import { tintByMarks } from './mark-tint';
 
 export const AXIS_NORMAL: Readonly<Record<SectionAxis, readonly [number, number, number]>> = {
   x: [1, 0, 0],
@@ -33,6 +34,8 @@ export interface SectionView {
   /** Bodies of a kind were replaced: what can be cut is worked out anew. */
   forget(): void;
   choose(part: number): void;
+  /** Tints the cut faces by the marks of a view, from the next cut on; null: by what they are made of. */
+  tint(states: Int8Array | null): void;
   look(face: string): void;
   /** Metres that a CSS pixel spans at the plane. */
   density(metresPerPixel: number): void;
@@ -56,6 +59,7 @@ export function sectionView(table: PartTable): SectionView {
   group.add(faces, outline);
   let pieces: Cuttable | null = null;
   let styles: Uint8Array | null = null;
+  let marks: Int8Array | null = null;
   const stats = { triangles: 0 };
 
   return {
@@ -68,6 +72,7 @@ export function sectionView(table: PartTable): SectionView {
       const normal = [x * side, y * side, z * side] as const;
       cutPlane.value.set(...normal, offset_m * side);
       const data = capGeometry(table, pieces, styles, normal, offset_m * side);
+      if (marks !== null) tintByMarks(data, marks);
       faces.geometry.dispose();
       const geometry = new BufferGeometry();
       geometry.setAttribute('position', new BufferAttribute(data.position, 3));
@@ -97,6 +102,10 @@ export function sectionView(table: PartTable): SectionView {
     },
     choose(part) {
       material.uniforms['selectedPart']!.value = part;
+    },
+    tint(states) {
+      marks = states;
+      material.uniforms['tintShare']!.value = states === null ? 0.22 : 0.62;
     },
     look(face) {
       const c = new Color(face).convertLinearToSRGB();
