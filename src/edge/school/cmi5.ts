@@ -19,7 +19,6 @@ import {
   RESUME_LIMIT_2004,
   RESUME_STATE,
   type SchoolLink,
-  type SchoolReport,
   timeinterval2004,
 } from '../../core/records';
 import { resourceUrl, XAPI_VERSION } from './record-store';
