@@ -129,18 +129,18 @@ describe('zoomed to 200 %', () => {
 });
 
 describe('in Spanish', () => {
-  it('speaks the browser’s language at first, in every place, and keeps English when it is chosen', async () => {
+  it('speaks the browser’s language at first, in every place', async () => {
     const app = await openApp({ locale: 'es-MX' });
     const { page } = app;
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
     await page.getByText('Cuerpo del excitador').first().waitFor();
     for (const [place, words] of [
-      ['practice', 'Practicar'],
+      ['practice', 'Práctica'],
       ['jobs', 'Trabajos'],
       ['lessons', 'Dos sentidos'],
       ['quiz', 'Cuestionario'],
       ['studies', 'Estudios'],
-      ['faults', 'Banco de fallas'],
+      ['faults', 'Hallar la falla'],
     ] as const) {
       await page.evaluate((to) => (window.location.hash = `/${to}`), place);
       await page.locator(`.place-body[data-place="${place}"]`).getByText(words).first().waitFor();

@@ -18,9 +18,14 @@ let opened: Promise<IDBPDatabase<Schema> | null> | undefined;
 const visit = new Map<string, Map<string, string>>();
 
 function database(): Promise<IDBPDatabase<Schema> | null> {
-  opened ??= openDB<Schema>(NAME, VERSION, {
-    upgrade: (db) => void db.createObjectStore('records', { keyPath: ['collection', 'key'] }),
-  }).catch(() => null);
+  // A browser may refuse by throwing at once: within a promise that is a refusal like any other.
+  opened ??= Promise.resolve()
+    .then(() =>
+      openDB<Schema>(NAME, VERSION, {
+        upgrade: (db) => void db.createObjectStore('records', { keyPath: ['collection', 'key'] }),
+      }),
+    )
+    .catch(() => null);
   return opened;
 }
 
