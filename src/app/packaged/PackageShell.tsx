@@ -29,7 +29,8 @@ export function PackageShell({ session }: { readonly session: SchoolSession }) {
         {t('app.skip')}
       </a>
       <div>
-        <Bar title={lesson?.title ?? t('app.name')} home={home} />
+        {/* Lesson and glossary have their own way back. */}
+        <Bar title={lesson?.title ?? t('app.name')} home={place === 'lessons'} />
         {troubled && !home && (
           <div className="school-alert">
             <SchoolNotice />
