@@ -2,8 +2,9 @@
 import { Group, type PerspectiveCamera, type Scene, Vector3, type WebGLRenderer } from 'three';
 import type { MachineDocument } from '../../core/document';
 import type { ShotBodyOutline } from '../../core/studies';
-import { type AppState, type AppStore, type Commands, transient } from '../../store';
+import { type AppState, type AppStore, type Commands, selectStageView, transient } from '../../store';
 import { type Bounds, cameraRig, type CameraRig, type Controls } from './camera/camera-rig';
+import { uncovered } from './camera/uncovered';
 import { viewDirection } from './camera/views';
 import { lighting } from './light/lighting';
 import { leftOf, roomy, shownReach, sphereOf } from './machine/bounds';
@@ -58,6 +59,9 @@ export interface StageDirector {
 
 /** Half width of what a flight to one small part keeps in view, metres. */
 const ROOM_FOR_PART_M = 0.22;
+/** Width that a legend takes of the stage with its gap, and from which width on it leaves room, CSS pixels. */
+const LEGEND_PX = 312;
+const ROOM_FOR_LEGEND_PX = 560;
 /** An eye so far out that only its direction matters. */
 const FAR_M = 100;
 const NO_PASS = { calls: 0, triangles: 0 };
@@ -73,6 +77,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
   const ends = endOutlines();
   const marksOf = viewMarks(table);
   let shownMarks: ViewMarks | null = null;
+  let wasReduced = false;
   const motion = stageMotion(document);
   const teardown = teardownFollower(table, motion, paths);
   const practice = practiceFollower(table, paths);
@@ -98,7 +103,11 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
     const crowded = transient.explode > 0.02 || store.getState().teardown.open;
     const side = Math.min(0.2, (crowded && store.getState().balloons ? 78 : 44) / Math.max(1, link.width));
     const end = Math.min(0.16, 44 / Math.max(1, link.height));
-    return { left: side, right: side, top: end, bottom: end };
+    // A view's legend stands over the left of a stage that has room for it (panels/views/views.css).
+    const legend =
+      selectStageView(store.getState()) !== null && link.width >= ROOM_FOR_LEGEND_PX ? LEGEND_PX : 0;
+    const left = Math.max(side, legend / Math.max(1, link.width));
+    return { left, right: side, top: end, bottom: end };
   };
 
   const measure = (): void => {
@@ -137,7 +146,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
     if (points.length === 0) return eye;
     rig!.frame(
       one === undefined ? points : roomy(points, ROOM_FOR_PART_M),
-      from,
+      one === undefined || from !== null ? from : uncovered(table, [one], towardsEye(of), link.cut),
       margins(),
       of.reduced || first,
       one === undefined,
@@ -225,11 +234,13 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
         );
         section.choose(selected);
       }
+      const legendMoved = seen !== null && (shownMarks?.picture == null) !== (pictured.picture === null);
       if (viewChanged) {
         section.tint(tinted(pictured) ? pictured.states : null);
         shownMarks = pictured;
       }
-      if (changed || showChanged || viewChanged) {
+      if (changed || showChanged || viewChanged || of.reduced !== wasReduced) {
+        wasReduced = of.reduced;
         force.write(table, pictured.links, pictured.down);
         ends.write(table, of.reduced ? strokeOf(pictured) : null);
       }
@@ -243,11 +254,19 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       const eye = answerWish(state, of);
       const framed = rig;
       // Who wishes for a view together with a step of the teardown means that view.
-      const lookAt = (points: readonly number[] | null, from: Vector3 | null): void => {
+      const lookAt = (
+        points: readonly number[] | null,
+        from: Vector3 | null,
+        about: readonly number[] = [],
+      ): void => {
         if (eye !== null) return;
         framed.frame(
           points ?? shownReach(table),
-          points === null ? viewDirection('home', camera.aspect, 0) : from,
+          points === null
+            ? viewDirection('home', camera.aspect, 0)
+            : about.length > 0
+              ? uncovered(table, about, from ?? towardsEye(of), link.cut)
+              : from,
           margins(),
           of.reduced,
           points === null,
@@ -271,7 +290,7 @@ export function stageDirector({ document, fine, store, commands, link }: Setting
       );
       link.cut = sections.cut;
       if (cut.cut) light.stale();
-      if (cut.toggled && rig.framing && eye === null) {
+      if ((cut.toggled || legendMoved) && rig.framing && eye === null) {
         rig.frame(leftOf(shownReach(table), link.cut), null, margins(), of.reduced, true);
         flying = true;
       }
@@ -324,6 +343,9 @@ function strokeOf({ picture }: ViewMarks): [number, number] | null {
   const stage = picture?.view === 'shakes' ? picture.facts?.stage : null;
   return stage?.kind === 'shake' ? [Math.max(...stage.drum_m), Math.min(...stage.drum_m)] : null;
 }
+
+const towardsEye = ({ camera, controls }: FrameOf): Vector3 =>
+  new Vector3().subVectors(camera.position, controls.target).normalize();
 
 const shownDiffers = (a: AppState, b: AppState): boolean =>
   a.hiddenParts !== b.hiddenParts ||

@@ -29,7 +29,7 @@ const views = {
 
   'views.moves.drum': 'Drum',
   'views.moves.drum.how':
-    'Rolls with the drum. {{shaking}} of its parts shake; drive plate side and rubber do not shake as one with it.',
+    'Rolls with the drum. {{shaking}} of its parts shake; the drive plate, beyond its isolators, must not.',
   'views.moves.exciter': 'Exciter',
   'views.moves.exciter.how': 'Spins with the exciter shaft, and shakes with the drum.',
   'views.moves.spindle': 'Spindle',

@@ -29,7 +29,7 @@ const views = {
 
   'views.moves.drum': 'Tambor',
   'views.moves.drum.how':
-    'Rueda con el tambor. {{shaking}} de sus piezas vibran; el lado de la placa de arrastre y la goma no vibran como un solo cuerpo con él.',
+    'Rueda con el tambor. {{shaking}} de sus piezas vibran; la placa de arrastre, tras sus aisladores, no debe.',
   'views.moves.exciter': 'Excitador',
   'views.moves.exciter.how': 'Gira con el eje del excitador y vibra con el tambor.',
   'views.moves.spindle': 'Punta de eje',
