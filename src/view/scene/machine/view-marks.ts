@@ -45,7 +45,7 @@ export function viewMarks(table: PartTable): (state: AppState) => ViewMarks {
     const mark = (ids: readonly string[], name: MarkName): void => {
       for (const id of ids) states[number(id)] = markState(name);
     };
-    let links: [number, number][] = [];
+    const links: [number, number][] = [];
     let down: number[] = [];
     switch (picture?.view) {
       case 'moves':
