@@ -24,8 +24,7 @@ const references = join(import.meta.dirname, 'pictures');
 const renew = process.env['DRUMBENCH_PICTURES'] === 'renew';
 const wrong = join(import.meta.dirname, '../../.cache/pictures');
 
-const THEMES = ['paper', 'night', 'projector'] as const;
-type Theme = (typeof THEMES)[number];
+type Theme = 'paper' | 'night' | 'projector';
 
 /** The app at home in a theme, everything come to rest. */
 async function home(

@@ -21,3 +21,4 @@ export * from './recording-format';
 export * from './recorder';
 export * from './recording';
 export * from './settled-fit';
+export * from './settled-fit-schema';
