@@ -120,7 +120,7 @@ function PlaceSide({ layout }: { readonly layout: Layout }) {
 
 function Work({ layout, width }: { readonly layout: Layout; readonly width: PlaceWidth | null }) {
   const bench = width === null;
-  const roomForParts = bench || width === 'panel' || (layout === 'tablet' && width === 'wide');
+  const roomForParts = bench || width === 'panel' || (layout === 'tablet' && width !== 'page');
   return (
     <main className="work">
       {roomForParts && <Side side="parts" layout={layout} />}

@@ -2,8 +2,11 @@
 import { type ComponentType, lazy, type LazyExoticComponent } from 'react';
 import type { Place, Route } from '../../../store';
 
-/** How much of the page a place takes: a panel beside the stage, a wide one, or the whole page without the stage. */
-export type PlaceWidth = 'panel' | 'wide' | 'page';
+/**
+ * How much of the page a place takes: a panel beside the stage, with the parts list on the other side or (`alone`) with
+ * a list of its own instead; a wide panel; or the whole page without the stage.
+ */
+export type PlaceWidth = 'panel' | 'alone' | 'wide' | 'page';
 
 interface PlaceEntry {
   readonly content: LazyExoticComponent<ComponentType>;
@@ -11,7 +14,10 @@ interface PlaceEntry {
 }
 
 export const PLACE_ENTRIES: Readonly<Partial<Record<Place, PlaceEntry>>> = {
-  practice: { content: lazy(() => import('../practice/PracticePlace')) },
+  practice: {
+    content: lazy(() => import('../practice/PracticePlace')),
+    width: ([inner]) => (inner === 'run' ? 'alone' : 'panel'),
+  },
   jobs: {
     content: lazy(() => import('../jobs/JobsPlace')),
     width: ([job, page]) => (page === 'sheet' ? 'page' : job === undefined ? 'panel' : 'wide'),

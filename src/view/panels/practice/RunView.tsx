@@ -50,10 +50,15 @@ export function RunView({ run, machine }: Props) {
     if (rested.current && !paused) answer.current?.focus();
     rested.current = paused;
   }, [paused]);
+  // The panel was scrolled for the list of tasks; a run is read from its head.
+  const head = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    head.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const done = run.score !== null;
   return (
     <>
-      <p className="practice-task-line">
+      <p className="practice-task-line" ref={head}>
         <b>{taskText(speech, machine, run.task)}</b>{' '}
         <span className="small">({t(`practice.aid.${run.task.aid}`)})</span>
       </p>
