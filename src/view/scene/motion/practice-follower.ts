@@ -15,12 +15,15 @@ const END_SHARE = 0.3;
 const OUTSIDE_RADII = 0.8;
 
 export interface PracticeFollower {
-  /** `frame` is called with points and the direction to look from (null: as now). */
+  /**
+   * `frame` is called with points, the direction to look from (null: as now) and the parts that are to be seen past what
+   * covers them (none while something moves).
+   */
   follow(
     stage: PracticeStage,
     laid: Float32Array,
     changed: boolean,
-    frame: (points: readonly number[], from: Vector3 | null) => void,
+    frame: (points: readonly number[], from: Vector3 | null, about: readonly number[]) => void,
   ): void;
 }
 
@@ -75,7 +78,8 @@ export function practiceFollower(table: PartTable, paths: RemovalPaths): Practic
       seen = stage.serial;
       if (anew && stage.frame !== null && !first) {
         const points = pointsOf(stage, laid, stage.frame);
-        if (points.length > 0) frame(roomy(points, ROOM_M), sideOf(points));
+        if (points.length > 0)
+          frame(roomy(points, ROOM_M), sideOf(points), stage.laying === null ? stage.frame : []);
       }
       if (anew || changed) paths.write(table, waysOf(stage));
     },

@@ -40,6 +40,20 @@ export function pick(table: PartTable, ray: Ray, cut: PickCut | null): Hit | nul
   return part < 0 ? null : { part, distance: best, point: ray.at(best, new Vector3()) };
 }
 
+/** Whether the ray meets anything solid before `limit` besides the parts of `own`; stops at the first. */
+export function meetsBefore(
+  table: PartTable,
+  ray: Ray,
+  cut: PickCut | null,
+  limit: number,
+  own: ReadonlySet<number>,
+): boolean {
+  for (let i = 0; i < table.count; i++)
+    if (table.shown[i] !== HIDDEN && table.shown[i] !== GHOST && !own.has(i))
+      if (meet(table, i, ray, cut, limit) < limit) return true;
+  return false;
+}
+
 /** Distance at which the ray first meets the part, at most `limit`; Infinity: it does not. */
 function meet(table: PartTable, part: number, ray: Ray, cut: PickCut | null, limit: number): number {
   const kind = table.kinds[table.kindOf[part]!]!;
