@@ -31,6 +31,7 @@ import './shell.css';
 
 // The stage brings three with it: a chunk of its own, so that the first paint need not wait.
 const Stage = lazy(() => import('../view/scene/Stage'));
+const DrawingStage = lazy(() => import('../view/panels/exports/DrawingStage'));
 
 export function StageColumn({ layout }: { readonly layout: Layout }) {
   const { t } = useSpeech();
@@ -47,7 +48,7 @@ export function StageColumn({ layout }: { readonly layout: Layout }) {
           {ready && (
             <Boundary words="stage-fault">
               <Suspense fallback={<p className="stage-wait">{t('loading.stage')}</p>}>
-                <Stage />
+                <Stage instead={<DrawingStage />} />
               </Suspense>
             </Boundary>
           )}

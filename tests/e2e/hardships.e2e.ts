@@ -26,6 +26,8 @@ describe('without 3-D', () => {
     await page.locator('tr.level-2', { hasText: 'Exciter housing' }).first().focus();
     await page.keyboard.press('Enter');
     await page.locator('#side-panel-body').getByText('closed round chamber').first().waitFor();
+    // The machine stands there as a line drawing with its balloons.
+    await page.locator('[data-testid="drawing-stage"] svg .balloon').first().waitFor({ timeout: 60000 });
     await page.evaluate(() => (window.location.hash = '/lessons/two-directions'));
     await page.locator('.place-body h2, .place-body h1').first().waitFor();
     await app.close();

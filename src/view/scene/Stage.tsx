@@ -3,7 +3,7 @@
  * before three is fetched. Fills its parent, which must be positioned.
  */
 import { Canvas } from '@react-three/fiber';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { NeutralToneMapping, type WebGLRenderer } from 'three';
 import { useApp, useSpeech } from '../bind';
 import { projectSeen, seenPoints } from './balloons/anchors';
@@ -20,18 +20,14 @@ import { useStagePointer } from './use-stage-pointer';
 import { webglRenderer } from './webgl';
 
 interface Props {
-  /** Called once when there is no stage to show, with the key of the message. */
-  readonly onFailure?: (key: string) => void;
+  /** What stands in the stage's place where there is none to show. */
+  readonly instead?: ReactNode;
 }
 
-export default function Stage({ onFailure }: Props) {
+export default function Stage({ instead }: Props) {
   const renderer = useMemo(() => webglRenderer(), []);
   const [broken, setBroken] = useState(false);
-  const failed = renderer === null || broken;
-  useEffect(() => {
-    if (failed) onFailure?.('stage.no-webgl');
-  }, [failed, onFailure]);
-  if (failed) return <StageNotice />;
+  if (renderer === null || broken) return <StageNotice>{instead}</StageNotice>;
   return (
     <StageBoundary onError={() => setBroken(true)}>
       <DrawnStage renderer={renderer} />

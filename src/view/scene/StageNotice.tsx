@@ -1,20 +1,19 @@
-/** Said in place of the stage where there is no WebGL: everything else of the app works without it. */
+/** Said in place of the stage where there is no WebGL, over what is shown instead: everything else works without it. */
+import type { ReactNode } from 'react';
 import { useSpeech } from '../bind';
 
-export function StageNotice() {
+export function StageNotice({ children }: { readonly children?: ReactNode }) {
   const { t } = useSpeech();
   return (
-    <div role="status" data-testid="stage-notice" className="stage-notice">
+    <div style={{ position: 'absolute', inset: 0, display: 'flex', flexDirection: 'column' }}>
       <p
-        style={{
-          maxWidth: '34rem',
-          margin: '20vh auto 0',
-          padding: '0 2rem',
-          font: '1rem/1.5 var(--font, sans-serif)',
-        }}
+        role="status"
+        data-testid="stage-notice"
+        style={{ margin: 0, padding: '0.5rem 1rem', font: '0.875rem/1.4 var(--font, sans-serif)' }}
       >
         {t('stage.no-webgl')}
       </p>
+      <div style={{ position: 'relative', flex: '1 1 0', minHeight: 0 }}>{children}</div>
     </div>
   );
 }
