@@ -7,7 +7,9 @@ export function NoHost() {
     <div className="panel-body">
       <h2>{t('class.title')}</h2>
       <p>{t('class.no-host')}</p>
-      <p className="mono class-command">npm run classroom</p>
+      <p className="mono class-command">
+        <code>npm run classroom</code>
+      </p>
       <p>{t('class.no-host-then')}</p>
       <p className="small faint">{t('class.no-host-private')}</p>
     </div>
