@@ -23,7 +23,8 @@ const classHost = {
   'class-host.code': '  Class code:  {{code}}',
   'class-host.instructor':
     '  Instructor:  {{address}}\n               Keep this address to yourself: whoever has it runs the class.',
-  'class-host.data': '  Answers are kept in {{folder}}. Delete them with: npm run classroom -- --data {{folder}} --delete',
+  'class-host.data':
+    '  Answers are kept in {{folder}}. Delete them with: npm run classroom -- --data {{folder}} --delete',
   'class-host.lost': '  {{count}} damaged lines of the journal were left out.',
   'class-host.resumed': '  The session “{{title}}” goes on at question {{at}}.',
   'class-host.stop': '  Ctrl+C stops the host.',

@@ -240,7 +240,8 @@ const ui = {
   'exciter.level-force': 'Force of level shot',
   'exciter.drawing-settled':
     'The dashed outline is that of level shot; mark and arrow are simulated. “Watch the shot” shows where the balls lie.',
-  'exciter.drawing-unknown': 'The dashed outline is that of level shot; where the real shot lies is not known here.',
+  'exciter.drawing-unknown':
+    'The dashed outline is that of level shot; where the real shot lies is not known here.',
   'exciter.surface-level-both':
     '{{direction}} is the closed form of a level surface ({{level}}). The simulated runs give {{simulated}}, within which 19 of 20 runs lie: {{why}}.',
   'exciter.surface-level-alone':
