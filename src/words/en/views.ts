@@ -7,7 +7,7 @@ const views = {
   'views.shakes': 'What shakes',
   'views.load': 'Load path',
   'views.torque': 'Torque path',
-  'views.wetted': 'Oil and grease',
+  'views.wetted': 'What the oil wets',
   'views.legend': 'Legend: {{name}}',
   'views.close': 'Close this view',
   'views.fold': 'Fold the legend',
@@ -18,7 +18,7 @@ const views = {
   'views.busy': 'The stage is showing something else now. This view comes back after that.',
 
   'views.parts_one': '{{count}} part',
-  'views.parts_other': '{{count}} parts',
+  'views.parts': '{{count}} parts',
   'views.pattern.rising': 'stripes rising to the right',
   'views.pattern.falling': 'stripes falling to the right',
   'views.pattern.dots': 'dots',

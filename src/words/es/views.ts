@@ -7,7 +7,7 @@ const views = {
   'views.shakes': 'Qué vibra',
   'views.load': 'Camino de la carga',
   'views.torque': 'Camino del par',
-  'views.wetted': 'Aceite y grasa',
+  'views.wetted': 'Qué moja el aceite',
   'views.legend': 'Leyenda: {{name}}',
   'views.close': 'Cerrar esta vista',
   'views.fold': 'Plegar la leyenda',
@@ -18,7 +18,7 @@ const views = {
   'views.busy': 'Ahora la escena muestra otra cosa. Después vuelve esta vista.',
 
   'views.parts_one': '{{count}} pieza',
-  'views.parts_other': '{{count}} piezas',
+  'views.parts': '{{count}} piezas',
   'views.pattern.rising': 'rayas que suben a la derecha',
   'views.pattern.falling': 'rayas que bajan a la derecha',
   'views.pattern.dots': 'puntos',
