@@ -52,6 +52,8 @@ export async function freshPage(
     locale: 'en-GB',
     ...options,
   });
+  // The runner's compiler names functions through a helper that a page does not know.
+  await context.addInitScript('globalThis.__name = (named) => named');
   await context.addInitScript(() => {
     const kept = { settings: { firstSteps: false }, exciter: {} };
     if (localStorage.getItem('drumbench.kept.1') === null)
