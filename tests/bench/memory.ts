@@ -23,11 +23,13 @@ const section = async (page: Page): Promise<void> => {
 };
 
 const options = async (page: Page): Promise<void> => {
-  await page.getByRole('tab', { name: 'Machine' }).click();
-  const boxes = page.getByRole('tabpanel').getByRole('checkbox');
+  const menu = page.locator('.stage-tools details', { has: page.locator('summary', { hasText: 'Also' }) });
+  await menu.locator('summary').click();
+  const boxes = menu.getByRole('checkbox');
+  if ((await boxes.count()) === 0) throw new Error('bench/memory: no machine options to switch');
   for (let turn = 0; turn < 2; turn++)
     for (let n = 0; n < (await boxes.count()); n++) await boxes.nth(n).click({ force: true });
-  await page.getByRole('tab', { name: 'Exciter' }).click();
+  await menu.locator('summary').click();
 };
 
 const teardown = async (page: Page): Promise<void> => {

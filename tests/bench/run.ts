@@ -16,9 +16,6 @@ const TOPICS: Record<string, () => Promise<{ readonly measure: Measure }>> = {
   lessons: () => import('./lessons'),
   diagnosis: () => import('./diagnosis'),
   classroom: () => import('./classroom'),
-  frame: () => import('./frame'),
-  load: () => import('./load'),
-  memory: () => import('./memory'),
 };
 
 const given = process.argv.slice(2);
