@@ -6,6 +6,7 @@ declare module 'gltf-validator' {
       readonly numWarnings: number;
       readonly messages: readonly {
         readonly code: string;
+        readonly severity: number;
         readonly message: string;
         readonly pointer?: string;
       }[];
