@@ -23,7 +23,7 @@ const section = async (page: Page): Promise<void> => {
 };
 
 const options = async (page: Page): Promise<void> => {
-  const menu = page.locator('.stage-tools details', { has: page.locator('summary', { hasText: 'Also' }) });
+  const menu = page.locator('.stage-tools details', { has: page.locator('summary', { hasText: 'Show' }) });
   await menu.locator('summary').click();
   const boxes = menu.getByRole('checkbox');
   if ((await boxes.count()) === 0) throw new Error('bench/memory: no machine options to switch');

@@ -47,18 +47,11 @@ function Views() {
 }
 
 export function StageTools({ layout }: { readonly layout: Layout }) {
-  const { t, language } = useSpeech();
+  const { t } = useSpeech();
   const commands = useCommands();
   const section = useApp((s) => s.section);
   const spinning = useApp((s) => s.spinning);
   const balloons = useApp((s) => s.balloons);
-  const showContext = useApp((s) => s.showContext);
-  const optionsOn = useApp((s) => s.optionsOn);
-  const machine = useApp((s) => s.document?.machine);
-  const hasContext = machine?.parts.some((part) => part.context) ?? false;
-  const optionName = (id: string): string =>
-    optionNames(machine?.options[id], language) ??
-    (t(`option.${id}`) === `option.${id}` ? id : t(`option.${id}`));
   return (
     <div className="stage-tools" role="toolbar" aria-label={t('stage-tools.title')}>
       {layout !== 'phone' && <Views />}
@@ -87,39 +80,9 @@ export function StageTools({ layout }: { readonly layout: Layout }) {
           act={() => commands.setBalloons(!balloons)}
         />
         <ShowTool layout={layout} />
-        {(hasContext || Object.keys(optionsOn).length > 0) && (
-          <Menu name={t('stage-tools.also')} side="right">
-            {hasContext && (
-              <label className="check">
-                <input
-                  type="checkbox"
-                  checked={showContext}
-                  onChange={(event) => commands.setContext(event.currentTarget.checked)}
-                />
-                <span>{t('stage-tools.context')}</span>
-              </label>
-            )}
-            {Object.entries(optionsOn).map(([id, on]) => (
-              <label key={id} className="check">
-                <input
-                  type="checkbox"
-                  checked={on}
-                  onChange={(event) => commands.setOption(id, event.currentTarget.checked)}
-                />
-                <span>{optionName(id)}</span>
-              </label>
-            ))}
-          </Menu>
-        )}
         <ShareTool />
       </div>
       {spinning && <SpinReadout />}
     </div>
   );
-}
-
-/** The machine file's own name of an option, where its data carries one. */
-function optionNames(option: object | undefined, language: string): string | undefined {
-  const names = (option as { names?: Readonly<Record<string, string>> } | undefined)?.names;
-  return names?.[language] ?? names?.['en'];
 }
