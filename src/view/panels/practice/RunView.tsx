@@ -53,7 +53,7 @@ export function RunView({ run, machine }: Props) {
   // The panel was scrolled for the list of tasks; a run is read from its head.
   const head = useRef<HTMLParagraphElement>(null);
   useEffect(() => {
-    head.current?.scrollIntoView({ block: 'nearest' });
+    head.current?.scrollIntoView?.({ block: 'nearest' });
   }, []);
   const done = run.score !== null;
   return (
