@@ -1,7 +1,7 @@
 /* global document, location */
 document.addEventListener('DOMContentLoaded', () => {
   const frame = document.createElement('iframe');
-  const standard = new URLSearchParams(location.search).get('standard');
+  const standard = new window.URLSearchParams(location.search).get('standard');
   frame.src = `./${standard === 'none' ? 'scorm12' : standard}/launch.html?tier=low`;
   document.body.append(frame);
 });

@@ -1,7 +1,7 @@
 /* global document, localStorage, location, Scorm12API, Scorm2004API, window */
 // What the address asks for: ?standard=scorm12|scorm2004|none. What was committed is kept and given back at the next
 // launch; every call that was answered with an error is listed in window.refused.
-const standard = new URLSearchParams(location.search).get('standard');
+const standard = new window.URLSearchParams(location.search).get('standard');
 const old = standard === 'scorm12';
 window.refused = [];
 window.calls = 0;
