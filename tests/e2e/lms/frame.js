@@ -1,4 +1,4 @@
-/* global document, location */
+/* global document, location, window */
 document.addEventListener('DOMContentLoaded', () => {
   const frame = document.createElement('iframe');
   const standard = new window.URLSearchParams(location.search).get('standard');
