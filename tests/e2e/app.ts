@@ -23,6 +23,9 @@ export interface OpenOptions {
   readonly stage?: boolean;
 }
 
+/** `DRUMBENCH_LONG=1 npm test`: also what takes minutes and is seldom hurt. */
+export const LONG = process.env['DRUMBENCH_LONG'] === '1';
+
 let browser: Browser | undefined;
 
 export async function theBrowser(): Promise<Browser> {

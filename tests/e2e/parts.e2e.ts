@@ -2,7 +2,7 @@ import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parseMachine } from '../../src/core/machine';
 import { readModelFolder } from '../../src/edge/content/model-files';
-import { atRest, openApp } from './app';
+import { atRest, openApp, LONG } from './app';
 
 const parsed = parseMachine(
   readModelFolder(join(resolve(import.meta.dirname, '../..'), 'models', 'alder-one')),
@@ -32,7 +32,7 @@ describe('parts list and stage', () => {
     await app.close();
   });
 
-  it('selects every kind by a click on the stage, and the list follows', async () => {
+  it('selects kinds by a click on the stage (every third; in a long run all), and the list follows', async () => {
     // Isolated, so that nothing stands before it; a small window, since every turn draws anew.
     const app = await openApp({ width: 1220, height: 620 });
     const { page } = app;
@@ -41,7 +41,7 @@ describe('parts list and stage', () => {
       .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset['key']!));
     expect(keys.length).toBeGreaterThan(60);
     const missed: string[] = [];
-    for (const key of keys) {
+    for (const key of keys.filter((_, i) => LONG || i % 3 === 0)) {
       const part = machine.parts.find((p) => `kind:${p.kind}` === key && !p.context)!;
       await page.locator(`[data-key="${key}"]`).evaluate((row) => (row as HTMLElement).focus());
       await page.keyboard.press('i');

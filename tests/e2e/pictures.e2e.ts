@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type App, atRest, openApp, setRange, theBrowser } from './app';
+import { type App, atRest, LONG, openApp, setRange, theBrowser } from './app';
 import { type Comparison, comparePictures } from './picture-compare';
 
 /**
@@ -24,12 +24,10 @@ const references = join(import.meta.dirname, 'pictures');
 const renew = process.env['DRUMBENCH_PICTURES'] === 'renew';
 const wrong = join(import.meta.dirname, '../../.cache/pictures');
 
-type Theme = 'paper' | 'night' | 'projector';
-
-/** The app at home in a theme, everything come to rest. */
+/** The app at home in a theme. */
 async function home(
-  theme: Theme,
   size: { width: number; height: number },
+  theme = 'paper',
   without?: () => void,
 ): Promise<App> {
   const own = await theBrowser();
@@ -42,7 +40,8 @@ async function home(
   });
   await context.addInitScript((to) => {
     const kept = { settings: { firstSteps: false, theme: to }, exciter: {} };
-    localStorage.setItem('drumbench.kept.1', JSON.stringify(kept));
+    if (localStorage.getItem('drumbench.kept.1') === null)
+      localStorage.setItem('drumbench.kept.1', JSON.stringify(kept));
   }, theme);
   if (without !== undefined) await context.addInitScript(without);
   const app = await openApp({ context });
@@ -98,13 +97,22 @@ const PHONE = { width: 390, height: 844 };
 describe('pictures of the desktop', () => {
   let app: App;
   beforeAll(async () => {
-    app = await home('paper', DESKTOP);
+    app = await home(DESKTOP);
   });
   afterAll(() => app.close());
 
-  it('at home, in section and exploded', async () => {
+  it('at home on paper and in the night shift, in section and exploded', async () => {
     const { page } = app;
     expectAlike('home-paper', await picture(page));
+    for (const [name, look] of [
+      ['home-night', 'Night shift'],
+      [null, 'Paper'],
+    ] as const) {
+      await page.getByRole('tab', { name: 'Settings' }).click();
+      await page.locator('label', { hasText: new RegExp(`^${look}$`) }).click();
+      await page.getByRole('tab', { name: 'Exciter' }).click();
+      if (name !== null) expectAlike(name, await picture(page));
+    }
     await page.getByRole('button', { name: 'Section' }).click();
     await page.waitForFunction(() => window.__drumbench!.stats!.capTriangles > 1000);
     expectAlike('section', await picture(page), MOST_IN_SECTION);
@@ -115,17 +123,12 @@ describe('pictures of the desktop', () => {
   });
 });
 
-it.each(['night', 'projector'] as const)('picture of home in the theme %s', async (theme) => {
-  const app = await home(theme, DESKTOP);
-  expectAlike(`home-${theme}`, await picture(app.page));
-  await app.close();
-});
-
 it.each([
-  { name: 'home-tablet', width: 1024, height: 768 },
-  { name: 'home-phone', ...PHONE },
-])('picture of $name', async ({ name, ...size }) => {
-  const app = await home('paper', size);
+  { name: 'home-projector', theme: 'projector', ...DESKTOP },
+  { name: 'home-tablet', theme: 'paper', width: 1024, height: 768 },
+  { name: 'home-phone', theme: 'paper', ...PHONE },
+])('picture of $name', async ({ name, theme, ...size }) => {
+  const app = await home(size, theme);
   expectAlike(name, await picture(app.page));
   await app.close();
 });
@@ -148,8 +151,8 @@ describe('the comparison itself', () => {
     expect(beyond(comparePictures(referenceOf('home-paper'), referenceOf('home-paper')))).toBe(false);
   });
 
-  it('notices missing ink and a machine that is a little apart', async () => {
-    const app = await home('paper', PHONE, () => {
+  it.runIf(LONG)('notices missing ink and a machine that is a little apart', async () => {
+    const app = await home(PHONE, 'paper', () => {
       const given = WebGL2RenderingContext.prototype.shaderSource;
       WebGL2RenderingContext.prototype.shaderSource = function (shader, source) {
         given.call(
