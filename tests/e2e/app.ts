@@ -113,6 +113,10 @@ export async function atRest(page: Page, quiet_ms = 400): Promise<void> {
   }, quiet_ms);
 }
 
+/** How much wider the page is than its window, pixels. */
+export const widerBy = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
 /** Sets a range input as a person's drag does. */
 export async function setRange(page: Page, name: string, value: number): Promise<void> {
   await page

@@ -1,6 +1,6 @@
 /** What a browser may refuse or lose, and that the rest goes on: 3-D, its context, workers, storage, room. */
 import { describe, expect, it } from 'vitest';
-import { atRest, openApp, setRange } from './app';
+import { atRest, openApp, setRange, widerBy } from './app';
 
 describe('without 3-D', () => {
   it('says so, and lists, numbers, teardown and lessons work', async () => {
@@ -110,10 +110,7 @@ describe('zoomed to 200 %', () => {
       await page.evaluate((to) => (window.location.hash = `/${to}`), place);
       if (place !== 'bench')
         await page.waitForSelector(`.place-body[data-place="${place}"] :is(h1, h2)`, { timeout: 30000 });
-      const wider = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(wider, place).toBeLessThanOrEqual(0);
+      expect(await widerBy(page), place).toBeLessThanOrEqual(0);
     }
     await app.close();
   });

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { PLACES } from '../../src/store/places';
-import { openApp } from './app';
+import { openApp, widerBy } from './app';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -40,10 +40,7 @@ describe.each(SIZES)('layout on a $name', ({ name, width, height }) => {
       await page.evaluate((to) => (window.location.hash = `/${to}`), place);
       if (place !== 'bench')
         await page.waitForSelector(`.place-body[data-place="${place}"] :is(h1, h2)`, { timeout: 30000 });
-      const wider = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(wider, place).toBeLessThanOrEqual(0);
+      expect(await widerBy(page), place).toBeLessThanOrEqual(0);
       expect(await violationsOf(page, place === 'bench' ? 'html' : '.place-body'), place).toEqual([]);
     }
     await app.close();

@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'react';
 import type { SchoolSession } from '../../store';
 import { useApp, useCommands, useSpeech } from '../../view/bind';
 import { Announcer, Boundary, ShotClock, useLayout } from '../../view/panels';
-import { Segmented } from '../../view/panels/common/Segmented';
+import { UnitsChoice } from '../../view/panels/common/UnitsChoice';
 import { SchoolContent, SchoolNotice } from '../../view/panels/school';
 import { useAppearance, useEscape } from '../page';
 import { StageColumn } from '../shell';
@@ -63,7 +63,6 @@ export function PackageShell({ session }: { readonly session: SchoolSession }) {
 function Bar({ title, home }: { readonly title: string; readonly home: boolean }) {
   const { t } = useSpeech();
   const commands = useCommands();
-  const units = useApp((s) => s.settings.units);
   return (
     <header className="school-bar">
       <h1>{title}</h1>
@@ -72,16 +71,7 @@ function Bar({ title, home }: { readonly title: string; readonly home: boolean }
           {t('school.home')}
         </button>
       )}
-      <Segmented
-        legend={t('settings.units')}
-        legendHidden
-        choices={[
-          { value: 'si', label: t('settings.units.si-short') },
-          { value: 'us', label: t('settings.units.us-short') },
-        ]}
-        value={units}
-        onChange={(next) => commands.change({ units: next })}
-      />
+      <UnitsChoice />
     </header>
   );
 }

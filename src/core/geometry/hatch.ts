@@ -2,6 +2,8 @@
  * Hatch of each kind after ISO 128-50: lines at 45 degrees, neighbours told apart by direction or spacing. Kinds whose
  * parts touch or nearly touch in the assembled machine are neighbours; each takes the first style that no neighbour has.
  */
+import { loopArea, type SectionRegion } from './section';
+
 export interface HatchStyle {
   /** Direction of the lines, radians from the plane's first axis. */
   readonly angle_rad: number;
@@ -23,7 +25,24 @@ export const HATCH_STYLES: readonly HatchStyle[] = [
 ];
 
 /** Cut faces thinner than this are drawn solid, as sheet and shims are on a drawing (twice area over outline, metres). */
-export const SOLID_BELOW_M = 0.0035;
+const SOLID_BELOW_M = 0.0035;
+
+/** Whether a cut face is drawn solid. */
+export function isThinFace({ outer, holes }: SectionRegion): boolean {
+  const loops = [outer, ...holes];
+  const area = loops.reduce((sum, loop) => sum + loopArea(loop), 0);
+  const around = loops.reduce((sum, loop) => sum + loopLength(loop), 0);
+  return (2 * area) / around < SOLID_BELOW_M;
+}
+
+function loopLength(loop: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < loop.length; i += 2) {
+    const j = (i + 2) % loop.length;
+    sum += Math.hypot(loop[j]! - loop[i]!, loop[j + 1]! - loop[i + 1]!);
+  }
+  return sum;
+}
 
 /** Boxes that come nearer than this are neighbours, metres. */
 const NEAR_M = 0.002;

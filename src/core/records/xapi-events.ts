@@ -5,16 +5,10 @@
 import { z } from 'zod';
 import type { KeptRecord } from './archive';
 import { readJobEntry, readPractice, readTest } from './kept-work';
-import { type StatementActor, uuidOf } from './xapi';
+import { OWN_IRI, type StatementActor, type StatementHead, type StatementScore, uuidOf } from './xapi';
 
 /** Any statement: what the queue needs of it is its id. */
-export interface EventStatement {
-  readonly id: string;
-  readonly actor: {
-    readonly objectType: 'Agent';
-    readonly account: { readonly homePage: string; readonly name: string };
-  };
-  readonly verb: { readonly id: string; readonly display: Readonly<Record<string, string>> };
+export interface EventStatement extends StatementHead {
   readonly object: {
     readonly objectType: 'Activity';
     readonly id: string;
@@ -23,12 +17,7 @@ export interface EventStatement {
   readonly result?: {
     readonly completion?: boolean;
     readonly success?: boolean;
-    readonly score?: {
-      readonly scaled: number;
-      readonly raw: number;
-      readonly min: number;
-      readonly max: number;
-    };
+    readonly score?: StatementScore;
     readonly duration?: string;
     readonly extensions?: Readonly<Record<string, string | number>>;
   };
@@ -44,7 +33,6 @@ export interface EventStatement {
 
 export type EventVerb = 'attempted' | 'completed' | 'passed' | 'failed';
 
-const OWN = 'tag:drumbench,2026:';
 const TYPES = {
   lesson: 'http://adlnet.gov/expapi/activities/lesson',
   test: 'http://adlnet.gov/expapi/activities/assessment',
@@ -94,14 +82,14 @@ export function eventStatements(
       verb: { id: `http://adlnet.gov/expapi/verbs/${verb}`, display: { en: verb } },
       object: {
         objectType: 'Activity',
-        id: `${OWN}${kind}/${of.split('/').map(encodeURIComponent).join('/')}`,
+        id: `${OWN_IRI}${kind}/${of.split('/').map(encodeURIComponent).join('/')}`,
         definition: { type: TYPES[kind] },
       },
       ...(result === undefined ? {} : { result }),
       context: {
         platform: 'Drumbench',
         language,
-        contextActivities: { grouping: [{ objectType: 'Activity', id: `${OWN}course` }] },
+        contextActivities: { grouping: [{ objectType: 'Activity', id: `${OWN_IRI}course` }] },
       },
       timestamp: new Date(at_ms).toISOString(),
     })),
@@ -159,7 +147,7 @@ function happened(
           result: {
             completion: true,
             duration: durationOf(elapsed_s),
-            extensions: { [`${OWN}points-lost`]: lost },
+            extensions: { [`${OWN_IRI}points-lost`]: lost },
           },
         },
       ];

@@ -14,13 +14,24 @@ export interface StatementActor {
   readonly name: string;
 }
 
-export interface Statement {
+/** What every statement says: which it is, who, did what. */
+export interface StatementHead {
   readonly id: string;
   readonly actor: {
     readonly objectType: 'Agent';
     readonly account: { readonly homePage: string; readonly name: string };
   };
   readonly verb: { readonly id: string; readonly display: Readonly<Record<string, string>> };
+}
+
+export interface StatementScore {
+  readonly scaled: number;
+  readonly raw: number;
+  readonly min: number;
+  readonly max: number;
+}
+
+export interface Statement extends StatementHead {
   readonly object: {
     readonly objectType: 'Activity';
     readonly id: string;
@@ -34,12 +45,7 @@ export interface Statement {
     readonly success: boolean;
     readonly completion: true;
     readonly response: string;
-    readonly score: {
-      readonly scaled: number;
-      readonly raw: number;
-      readonly min: number;
-      readonly max: number;
-    };
+    readonly score: StatementScore;
     readonly extensions: Readonly<Record<string, string | number>>;
   };
   readonly context: { readonly platform: string; readonly language: string };
@@ -52,7 +58,7 @@ type InteractionType = 'choice' | 'sequencing' | 'numeric' | 'matching' | 'other
 const VERB_ANSWERED = 'http://adlnet.gov/expapi/verbs/answered';
 const INTERACTION = 'http://adlnet.gov/expapi/activities/cmi.interaction';
 /** IRIs of our own are names only; nothing is fetched there. */
-const OWN = 'tag:drumbench,2026:';
+export const OWN_IRI = 'tag:drumbench,2026:';
 const BEST = 3;
 const WORST = -6;
 
@@ -83,7 +89,7 @@ export function statementsOf(
         verb: { id: VERB_ANSWERED, display: { en: 'answered' } },
         object: {
           objectType: 'Activity',
-          id: `${OWN}item/${encodeURIComponent(answer.item)}`,
+          id: `${OWN_IRI}item/${encodeURIComponent(answer.item)}`,
           definition: { type: INTERACTION, interactionType: response.type },
         },
         result: {
@@ -91,7 +97,7 @@ export function statementsOf(
           completion: true,
           response: response.text,
           score: { scaled: Math.max(-1, answer.mark / BEST), raw: answer.mark, min: WORST, max: BEST },
-          extensions: { [`${OWN}certainty`]: answer.certainty, [`${OWN}mode`]: answer.mode },
+          extensions: { [`${OWN_IRI}certainty`]: answer.certainty, [`${OWN_IRI}mode`]: answer.mode },
         },
         context: { platform: 'Drumbench', language },
         timestamp: new Date(answer.at_ms).toISOString(),

@@ -1,2 +1,3 @@
 export * from './context';
+export * from './motion';
 export * from './words';

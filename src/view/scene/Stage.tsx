@@ -5,7 +5,7 @@
 import { Canvas } from '@react-three/fiber';
 import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { NeutralToneMapping, type WebGLRenderer } from 'three';
-import { useApp, useSpeech } from '../bind';
+import { useApp, useSpeech, useReducedMotion } from '../bind';
 import { projectSeen, seenPoints } from './balloons/anchors';
 import { STAGE_PALETTES } from './palette';
 import { StageBalloons } from './StageBalloons';
@@ -109,18 +109,6 @@ function prepareCanvas(gl: WebGLRenderer, renew: () => void): void {
     }, CONTEXT_PATIENCE_MS);
   });
   domElement.addEventListener('webglcontextrestored', () => clearTimeout(timer));
-}
-
-function useReducedMotion(): boolean {
-  const setting = useApp((s) => s.settings.motion);
-  const [system, setSystem] = useState(() => matchMedia('(prefers-reduced-motion: reduce)').matches);
-  useEffect(() => {
-    const query = matchMedia('(prefers-reduced-motion: reduce)');
-    const follow = (): void => setSystem(query.matches);
-    query.addEventListener('change', follow);
-    return () => query.removeEventListener('change', follow);
-  }, []);
-  return setting === 'reduced' || (setting === 'system' && system);
 }
 
 /** The tier to draw with: asked for, or found by measuring. */

@@ -6,7 +6,7 @@ import { type RefObject, useEffect } from 'react';
 import { Raycaster, Vector2, type Vector3 } from 'three';
 import { useCommands } from '../bind';
 import { pick } from './pick/pick';
-import { handDrag, type Point } from './practice/hand-drag';
+import { handDrag, isInHand, type Point } from './practice/hand-drag';
 import type { StageLink } from './stage-link';
 import { useAppStore } from '../bind';
 
@@ -49,14 +49,6 @@ export function useStagePointer(
     };
     const partAt = (at: Point): string | null => hitAt(at)?.partId ?? null;
 
-    /** Whether a part is of the unit that is in hand in practice. */
-    const inHand = (partId: string | null): partId is string => {
-      const { practice, selectedPart } = store.getState();
-      const { stage: shown, run } = practice;
-      if (shown === null || run === null || partId === null || selectedPart === null) return false;
-      const body = run.bench.bodyOf(partId);
-      return body >= 0 && body === run.bench.bodyOf(selectedPart);
-    };
     /** A part is under a finger that has not moved yet: will it be pulled, or the view turned? */
     const reach = (event: PointerEvent): void => {
       if (event.button !== 0 || link.controls === null || store.getState().practice.stage === null) return;
@@ -97,7 +89,7 @@ export function useStagePointer(
       frame = requestAnimationFrame(() => {
         const partId = partAt(at);
         commands.hover(partId);
-        node.style.cursor = inHand(partId) ? 'grab' : '';
+        node.style.cursor = isInHand(store, partId) ? 'grab' : '';
       });
     };
     const press = (event: PointerEvent): void => {

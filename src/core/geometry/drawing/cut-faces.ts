@@ -1,6 +1,6 @@
 /** Faces that a section leaves, as a drawing shows them: outline, and hatching after ISO 128-50. */
-import { loopArea, planeBasis, type PlaneBasis, sliceSolid } from '../section';
-import { SOLID_BELOW_M } from '../hatch';
+import { planeBasis, type PlaneBasis, sliceSolid } from '../section';
+import { isThinFace } from '../hatch';
 import { onlyPiece, staysWhole } from '../whole';
 import { crossingsAt } from './fill';
 import { type Cut, cutInPart, type PlacedPart, piecesOnce } from './placed';
@@ -37,10 +37,8 @@ export function cutFaces(part: PlacedPart, number: number, cut: Cut, basis: Plan
       .flatMap((solid) => sliceSolid(solid, { point_m: own.origin_m, normal: n }))
       .map((region): CutFace => {
         const loops = [region.outer, ...region.holes].map((loop) => carried(loop, own, m, basis));
-        const area = loops.reduce((sum, loop) => sum + loopArea(loop), 0);
-        const around = loops.reduce((sum, loop) => sum + loopLength(loop), 0);
-        const thin = Math.abs((2 * area) / around) < SOLID_BELOW_M;
-        return { part: number, loops, look: body.finish === 'shot' ? 'loose' : thin ? 'thin' : 'hatched' };
+        const solid = isThinFace(region) ? 'thin' : 'hatched';
+        return { part: number, loops, look: body.finish === 'shot' ? 'loose' : solid };
       });
   });
 }
@@ -64,15 +62,6 @@ function carried(
     out[i + 1] = basis.v[0] * p[0] + basis.v[1] * p[1] + basis.v[2] * p[2];
   }
   return out;
-}
-
-function loopLength(loop: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < loop.length; i += 2) {
-    const j = (i + 2) % loop.length;
-    sum += Math.hypot(loop[j]! - loop[i]!, loop[j + 1]! - loop[i + 1]!);
-  }
-  return sum;
 }
 
 /** Straight lines at an angle and a spacing inside the loops: u v of both ends, four numbers a line. */

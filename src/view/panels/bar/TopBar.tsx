@@ -2,7 +2,7 @@
 import { useApp, useCommands, useSpeech } from '../../bind';
 import { Icon } from '../common/icons';
 import type { Layout } from '../common/layout';
-import { Segmented } from '../common/Segmented';
+import { UnitsChoice } from '../common/UnitsChoice';
 import { PlaceNav } from '../places/PlaceNav';
 import { Mark } from './Mark';
 import './bar.css';
@@ -11,7 +11,6 @@ export function TopBar({ layout }: { readonly layout: Layout }) {
   const { t } = useSpeech();
   const commands = useCommands();
   const machine = useApp((s) => s.document?.machine);
-  const units = useApp((s) => s.settings.units);
   const sheet = useApp((s) => s.sheet);
   const panel = useApp((s) => s.panel);
   const bench = useApp((s) => s.route.place === 'bench');
@@ -57,16 +56,7 @@ export function TopBar({ layout }: { readonly layout: Layout }) {
             </button>
           </>
         )}
-        <Segmented
-          legend={t('settings.units')}
-          legendHidden
-          choices={[
-            { value: 'si', label: t('settings.units.si-short') },
-            { value: 'us', label: t('settings.units.us-short') },
-          ]}
-          value={units}
-          onChange={(next) => commands.change({ units: next })}
-        />
+        <UnitsChoice />
         {layout !== 'phone' && (
           <button
             type="button"

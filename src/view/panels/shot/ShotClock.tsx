@@ -4,16 +4,9 @@
  */
 import { useEffect } from 'react';
 import { onFrameRequest, playShot, requestFrame, shotTransient, transient } from '../../../store';
-import { useAppStore, useApp, useCommands } from '../../bind';
+import { motionReduced, useAppStore, useApp, useCommands } from '../../bind';
 
 const STILL_S = 0.5;
-
-function motionReduced(setting: 'system' | 'reduced' | 'full'): boolean {
-  return (
-    setting === 'reduced' ||
-    (setting === 'system' && window.matchMedia('(prefers-reduced-motion: reduce)').matches)
-  );
-}
 
 export function ShotClock() {
   const store = useAppStore();

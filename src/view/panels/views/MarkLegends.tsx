@@ -1,8 +1,7 @@
 /** Legends of the views that mark surfaces: who moves with whom, what shakes, oil and grease. */
-import { useEffect, useState } from 'react';
 import { type Machine, partOf } from '../../../core/machine';
 import type { ViewPicture } from '../../../store';
-import { useApp, useSpeech } from '../../bind';
+import { useReducedMotion, useSpeech } from '../../bind';
 import { MARKS, type MarkName } from '../../theme/marks';
 import { inSentence, kindName } from '../common/names';
 import { Facts } from './Facts';
@@ -92,22 +91,9 @@ export function GroupsLegend({
   );
 }
 
-/** Whether things are to keep still, by the system's wish or the app's. */
-function useStill(): boolean {
-  const setting = useApp((s) => s.settings.motion);
-  const [system, setSystem] = useState(() => matchMedia('(prefers-reduced-motion: reduce)').matches);
-  useEffect(() => {
-    const query = matchMedia('(prefers-reduced-motion: reduce)');
-    const follow = (): void => setSystem(query.matches);
-    query.addEventListener('change', follow);
-    return () => query.removeEventListener('change', follow);
-  }, []);
-  return setting === 'reduced' || (setting === 'system' && system);
-}
-
 export function ShakeLegend({ picture }: { readonly picture: PictureOf<'shakes'> }) {
   const { t, quantity, number } = useSpeech();
-  const still = useStill();
+  const still = useReducedMotion();
   const { facts } = picture;
   return (
     <>

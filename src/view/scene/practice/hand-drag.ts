@@ -57,16 +57,18 @@ interface Held {
   tried: boolean;
 }
 
+/** Whether a part is of the unit that is in hand in practice. */
+export function isInHand(store: AppStore, partId: string | null): partId is string {
+  const { selectedPart, practice } = store.getState();
+  const run = practice.stage === null ? null : practice.run;
+  if (run === null || partId === null || selectedPart === null) return false;
+  const body = run.bench.bodyOf(partId);
+  return body >= 0 && body === run.bench.bodyOf(selectedPart);
+}
+
 export function handDrag(store: AppStore, commands: Commands, link: StageLink): HandDrag {
   let held: Held | null = null;
 
-  const inHand = (partId: string): boolean => {
-    const { selectedPart, practice } = store.getState();
-    const bench = practice.run?.bench;
-    return (
-      selectedPart !== null && bench !== undefined && bench.bodyOf(partId) === bench.bodyOf(selectedPart)
-    );
-  };
   const isLarge = (part: number, view: HandView, at: Vec3): boolean => {
     const { table, width, height } = link;
     const radius_m = table === null ? 0 : table.kinds[table.kindOf[part]!]!.radius;
@@ -88,7 +90,7 @@ export function handDrag(store: AppStore, commands: Commands, link: StageLink): 
       if (camera === null || hold === null) return false;
       const view = handView(camera, link.width, link.height);
       const way = screenWay(view, point, hold.direction);
-      if (!inHand(partId)) {
+      if (!isInHand(store, partId)) {
         const far = Math.hypot(now.x - from.x, now.y - from.y);
         const along = (now.x - from.x) * way.x + (now.y - from.y) * way.y;
         if (along < ALONG * far || isLarge(hold.lead, view, point)) return false;

@@ -4,7 +4,7 @@
  */
 import { ShapeUtils, Vector2 } from 'three';
 import {
-  loopArea,
+  isThinFace,
   onlyPiece,
   type Piece,
   piecesOf,
@@ -13,7 +13,6 @@ import {
   type PlaneBasis,
   type SectionRegion,
   sliceSolid,
-  SOLID_BELOW_M,
   type SolidMesh,
   staysWhole,
   SURFACES,
@@ -139,9 +138,7 @@ function addRegion(
   tint: readonly [number, number, number],
 ): void {
   const loops = [region.outer, ...region.holes];
-  const area = loops.reduce((sum, loop) => sum + loopArea(loop), 0);
-  const around = loops.reduce((sum, loop) => sum + loopLength(loop), 0);
-  const thin = style !== LOOSE && (2 * area) / around < SOLID_BELOW_M;
+  const thin = style !== LOOSE && isThinFace(region);
   const first = out.position.length / 3;
   const points = loops.map((loop) => {
     const list: Vector2[] = [];
@@ -172,13 +169,4 @@ function addRegion(
       for (let k = 0; k < 3; k++) out.outline.push(out.position[j + k]!);
     }
   }
-}
-
-function loopLength(loop: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < loop.length; i += 2) {
-    const j = (i + 2) % loop.length;
-    sum += Math.hypot(loop[j]! - loop[i]!, loop[j + 1]! - loop[i + 1]!);
-  }
-  return sum;
 }
