@@ -25,3 +25,6 @@ export const MARKS = {
 export type MarkName = keyof typeof MARKS;
 
 export const MARK_NAMES = Object.keys(MARKS) as readonly MarkName[];
+
+/** Marks of a machine's first fluid, of the second, and on. */
+export const FLUID_MARKS: readonly MarkName[] = ['oil', 'grease'];

@@ -2,7 +2,7 @@
 import { type Machine, partOf } from '../../../core/machine';
 import type { ViewPicture } from '../../../store';
 import { useReducedMotion, useSpeech } from '../../bind';
-import { MARKS, type MarkName } from '../../theme/marks';
+import { FLUID_MARKS, MARKS, type MarkName } from '../../theme/marks';
 import { inSentence, kindName } from '../common/names';
 import { Facts } from './Facts';
 import { Swatch } from './Swatch';
@@ -140,8 +140,6 @@ export function ShakeLegend({ picture }: { readonly picture: PictureOf<'shakes'>
     </>
   );
 }
-
-const FLUID_MARKS: readonly MarkName[] = ['oil', 'grease'];
 
 export function WettedLegend({
   machine,

@@ -1,5 +1,5 @@
 /** From where parts are seen past what covers them: a few directions are tried by rays, the nearest good one is taken. */
-import { Ray, Vector3 } from 'three';
+import { Matrix4, Ray, Vector3 } from 'three';
 import { HIDDEN, type PartTable } from '../machine/part-table';
 import { meetsBefore, type PickCut } from '../pick/pick';
 
@@ -78,22 +78,14 @@ function pointsOf(table: PartTable, parts: readonly number[]): Vector3[] {
     const part = shown[Math.floor((i * shown.length) / count)]!;
     const { reach, min, max } = table.kinds[table.kindOf[part]!]!;
     const corners = reach.length / 3;
+    const own = new Matrix4().fromArray(table.matrices, 16 * part);
     for (let k = 0; k < each; k++) {
       const c = 3 * Math.floor(((k + 0.5) * corners) / each);
       const p = new Vector3(...[0, 1, 2].map((n) => towards(reach[c + n]!, (min[n]! + max[n]!) / 2)));
-      out.push(placed(table, part, p));
+      out.push(p.applyMatrix4(own));
     }
   }
   return out;
 }
 
 const towards = (x: number, middle: number): number => x + INWARDS * (middle - x);
-
-function placed({ matrices: m }: PartTable, part: number, p: Vector3): Vector3 {
-  const o = 16 * part;
-  return p.set(
-    m[o]! * p.x + m[o + 4]! * p.y + m[o + 8]! * p.z + m[o + 12]!,
-    m[o + 1]! * p.x + m[o + 5]! * p.y + m[o + 9]! * p.z + m[o + 13]!,
-    m[o + 2]! * p.x + m[o + 6]! * p.y + m[o + 10]! * p.z + m[o + 14]!,
-  );
-}

@@ -1,6 +1,6 @@
 /** What the chosen view of the stage does to the parts: a mark on each, which are ghosts, where lines run. */
 import { selectViewPicture, type AppState, type ViewPicture } from '../../../store';
-import type { MarkName } from '../../theme/marks';
+import { FLUID_MARKS, type MarkName } from '../../theme/marks';
 import type { PartState } from './kind-batch';
 import { markState } from './mark-shader';
 import type { PartTable } from './part-table';
@@ -26,9 +26,6 @@ const MOVES = {
   frame: 'frame',
   'rear-frame': 'frame',
 } as const satisfies Readonly<Record<string, MarkName>>;
-
-/** Marks of the first fluid, of the second, and on. */
-const FLUIDS: readonly MarkName[] = ['oil', 'grease'];
 
 export function viewMarks(table: PartTable): (state: AppState) => ViewMarks {
   const none = (picture: ViewPicture | null) => ({
@@ -59,7 +56,7 @@ export function viewMarks(table: PartTable): (state: AppState) => ViewMarks {
       case 'wetted':
         ghosts.fill(picture.fluids === null ? 0 : 1);
         picture.fluids?.forEach(({ partIds }, i) => {
-          mark(partIds, FLUIDS[i % FLUIDS.length]!);
+          mark(partIds, FLUID_MARKS[i % FLUID_MARKS.length]!);
           for (const id of partIds) ghosts[number(id)] = 0;
         });
         break;
