@@ -32,6 +32,14 @@ export function runBin(name, args, { capture = false, env = {} } = {}) {
 export const startBin = (name, args, options = {}) =>
   spawn(process.execPath, [binPath(name), ...args], { cwd: root, stdio: 'inherit', ...options });
 
+/** Starts it beside others; resolves to whether it ended well. */
+export const finishBin = (name, args) =>
+  new Promise((ended) => {
+    startBin(name, args)
+      .on('error', () => ended(false))
+      .on('exit', (status) => ended(status === 0));
+  });
+
 /** Runs one of our own scripts to the end. */
 export function runScript(file, args = []) {
   const result = spawnSync(process.execPath, [join(root, 'scripts', file), ...args], {
