@@ -49,6 +49,7 @@ export function StageScene({ document, look, reduced, link, onFrameTime }: Props
 
   useEffect(() => {
     inkUniforms.inkColour.value.copy(new Color(palette.edge).convertLinearToSRGB());
+    inkUniforms.groundInkColour.value.copy(new Color(palette.ink).convertLinearToSRGB());
     inkUniforms.accentColour.value.copy(new Color(palette.accent).convertLinearToSRGB());
     inkUniforms.inkStrength.value = palette.edgeStrength;
     director.look(scene, palette, look.shadows);

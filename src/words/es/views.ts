@@ -61,7 +61,7 @@ const views = {
   'views.shakes.unknown':
     'No se conoce el desequilibrio con los ajustes del excitador; por eso nada se mueve.',
 
-  'views.load.left': 'Por el lado de tracción (izquierdo)',
+  'views.load.left': 'Por el lado de traslación (izquierdo)',
   'views.load.right': 'Por el lado de vibración (derecho)',
   'views.load.only': 'Hasta el suelo',
   'views.load.frame': 'Peso del bastidor en este lado',

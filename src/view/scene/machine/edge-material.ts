@@ -79,6 +79,7 @@ void main() {
 
 const FRAGMENT = /* glsl */ `
 uniform vec3 inkColour;
+uniform vec3 groundInkColour;
 uniform vec3 accentColour;
 uniform float inkStrength;
 uniform float strength;
@@ -115,7 +116,12 @@ void main() {
   #endif
   bool acting = accent > 0.5 || vState > 0.5;
   bool ghost = vState < -0.5;
-  gl_FragColor = vec4(acting ? accentColour : inkColour, a * strength * (acting ? 1.0 : ghost ? 0.34 * inkStrength : inkStrength));
+  #if defined(HIDDEN) || defined(PHANTOM) || defined(CHAIN)
+    vec3 ink = groundInkColour;
+  #else
+    vec3 ink = ghost ? groundInkColour : inkColour;
+  #endif
+  gl_FragColor = vec4(acting ? accentColour : ink, a * strength * (acting ? 1.0 : ghost ? 0.34 * inkStrength : inkStrength));
 }
 `;
 

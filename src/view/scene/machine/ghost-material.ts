@@ -18,14 +18,14 @@ export function ghostMaterial(): ShaderMaterial {
         gl_Position = projectionMatrix * view;
       }`,
     fragmentShader: /* glsl */ `
-      uniform vec3 inkColour;
+      uniform vec3 groundInkColour;
       varying vec3 vNormalView;
       varying vec3 vToEye;
       ${CLIP_FRAGMENT_PARS}
       void main() {
         ${CLIP_FRAGMENT}
         float facing = abs(dot(normalize(vNormalView), normalize(vToEye)));
-        gl_FragColor = vec4(inkColour, 0.035 + 0.26 * pow(1.0 - facing, 2.5));
+        gl_FragColor = vec4(groundInkColour, 0.035 + 0.26 * pow(1.0 - facing, 2.5));
       }`,
     uniforms: { ...inkUniforms, cutPlane },
     transparent: true,

@@ -16,8 +16,9 @@ import { CLIP_FRAGMENT, CLIP_FRAGMENT_PARS, CLIP_VERTEX, CLIP_VERTEX_PARS, cutPl
 
 /** Shared by all materials of the stage; written when the theme changes. */
 export const inkUniforms = {
-  /** Screen colours (sRGB numbers), not lit. */
+  /** Screen colours (sRGB numbers), not lit. Ink stands on solids; what stands on the ground itself has the ground's. */
   inkColour: { value: new Color() },
+  groundInkColour: { value: new Color() },
   accentColour: { value: new Color() },
   inkStrength: { value: 0.8 },
   /** Device pixels a CSS pixel, so that lines keep their width. */
